@@ -1,0 +1,24 @@
+package org.cotyla.issue;
+
+/** Where an issue lies, in words that a person can follow. */
+public sealed interface Place permits CellRef, Place.InCase, Place.Whole {
+
+  /** The place as it is printed before the message. */
+  String plain();
+
+  /** A field of a case, by its name as given; empty for the case as a whole. */
+  record InCase(String field) implements Place {
+    @Override
+    public String plain() {
+      return field.isEmpty() ? "case" : "case field `" + field + "`";
+    }
+  }
+
+  /** A whole file or a whole protocol. */
+  record Whole(String name) implements Place {
+    @Override
+    public String plain() {
+      return name;
+    }
+  }
+}
