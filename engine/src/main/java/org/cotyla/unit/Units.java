@@ -1,0 +1,78 @@
+package org.cotyla.unit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.cotyla.value.Value;
+import org.fhir.ucum.Decimal;
+import org.fhir.ucum.UcumEssenceService;
+import org.fhir.ucum.UcumException;
+import org.fhir.ucum.UcumService;
+
+/**
+ * Units by their codes in the Unified Code for Units of Measure (UCUM), case-sensitive form.
+ * Thread-safe.
+ */
+public final class Units {
+
+  /** One with 33 zeros: the library rounds to the digits that it is given. */
+  private static final String ONE = "1." + "0".repeat(33);
+
+  private Units() {}
+
+  /** Whether the code is a unit of UCUM. */
+  public static boolean isKnown(String code) {
+    return !code.isEmpty() && Ucum.isKnown(code);
+  }
+
+  /**
+   * The quantity in the other unit, or nothing when one unit is unknown or the two do not fit. Only
+   * units that differ by a factor are converted, so not degrees Celsius and kelvin.
+   */
+  public static Optional<BigDecimal> convert(BigDecimal quantity, String from, String to) {
+    if (from.equals(to)) {
+      return Optional.of(quantity);
+    }
+    if (!isKnown(from) || !isKnown(to)) {
+      return Optional.empty();
+    }
+    return Ucum.factor(from, to).map(factor -> quantity.multiply(factor, Value.ARITHMETIC));
+  }
+
+  /** The library's service, loaded when the first unit is asked for, and what it has answered. */
+  private static final class Ucum {
+    private static final UcumService SERVICE = load();
+    private static final Map<String, Boolean> KNOWN = new ConcurrentHashMap<>();
+
+    static boolean isKnown(String code) {
+      return KNOWN.computeIfAbsent(code, unit -> SERVICE.validate(unit) == null);
+    }
+
+    static Optional<BigDecimal> factor(String from, String to) {
+      synchronized (SERVICE) {
+        try {
+          if (!SERVICE.isComparable(from, to)) {
+            return Optional.empty();
+          }
+          Decimal one = SERVICE.convert(new Decimal(ONE), from, to);
+          return Optional.of(new BigDecimal(one.asDecimal()));
+        } catch (UcumException doesNotConvert) {
+          return Optional.empty();
+        }
+      }
+    }
+
+    private static UcumService load() {
+      try (InputStream definitions = UcumService.class.getResourceAsStream("/ucum-essence.xml")) {
+        return new UcumEssenceService(definitions);
+      } catch (UcumException | IOException damaged) {
+        throw new UncheckedIOException(
+            new IOException("the unit definitions of UCUM cannot be read", damaged));
+      }
+    }
+  }
+}
