@@ -1,0 +1,150 @@
+package org.cotyla.compile;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cotyla.draft.DecisionDraft;
+import org.cotyla.draft.Line;
+import org.cotyla.draft.ProtocolDraft;
+import org.cotyla.expression.CellParser;
+import org.cotyla.expression.Dialect;
+import org.cotyla.expression.FormulaFunction;
+import org.cotyla.expression.Symbol;
+import org.cotyla.expression.Vocabulary;
+import org.cotyla.issue.Issues;
+import org.cotyla.name.Names;
+import org.cotyla.protocol.About;
+import org.cotyla.protocol.Calculation;
+import org.cotyla.protocol.Change;
+import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.Field;
+import org.cotyla.protocol.Option;
+import org.cotyla.protocol.Protocol;
+import org.cotyla.protocol.Ranking;
+import org.cotyla.protocol.Step;
+import org.cotyla.value.Value;
+
+/** Makes a protocol from a draft, reporting every fault of every part. Immutable. */
+public final class ProtocolCompiler {
+
+  private final Collection<FormulaFunction> functions;
+  private final Dialect dialect;
+
+  /**
+   * @param functions what formulas may call
+   * @param dialect how strictly cells are read
+   */
+  public ProtocolCompiler(Collection<FormulaFunction> functions, Dialect dialect) {
+    this.functions = List.copyOf(functions);
+    this.dialect = dialect;
+  }
+
+  /** The protocol, or nothing when there are errors; all faults are added to the issues. */
+  public Optional<Protocol> compile(ProtocolDraft draft, Issues issues) {
+    References references = new References(draft.sources(), issues);
+    About about = new AboutCompiler(draft.about(), draft.origin(), issues).compile();
+    NameRules names = new NameRules(issues);
+    List<Field> fields =
+        new FieldCompiler(about.stages(), names, references, issues).compile(draft.fields());
+    Map<String, List<Option>> options =
+        new OptionCompiler(references, issues).compile(draft.options());
+    options.forEach(
+        (ranking, list) ->
+            names.accept(NamedThings.firstName(ranking), list.get(0).at(), "the ranking"));
+    CalculationCompiler calculationCompiler =
+        new CalculationCompiler(
+            named(draft.calculations(), names),
+            new NamedThings(fields, options, functions),
+            dialect,
+            references,
+            issues);
+    Vocabulary vocabulary = calculationCompiler.vocabulary();
+    List<Calculation> calculations = calculationCompiler.compile(vocabulary);
+    List<DecisionTable> decisions =
+        decisions(draft.decisions(), fields, options, calculations, vocabulary, references, issues);
+    List<Ranking> rankings = rankings(options, decisions, vocabulary);
+    List<Step> steps = new ArrayList<>(calculations);
+    steps.addAll(decisions);
+    steps.addAll(rankings);
+    List<Step> ordered = OrderOfNeed.of(steps, issues);
+    if (issues.hasErrors()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Protocol(
+            about,
+            fields,
+            rankings,
+            calculations,
+            decisions,
+            ordered,
+            references.all(),
+            draft.changes().stream().map(ProtocolCompiler::change).toList(),
+            vocabulary,
+            issues.list()));
+  }
+
+  private static List<Line> named(List<Line> lines, NameRules names) {
+    return lines.stream()
+        .filter(line -> names.accept(line.get("name"), "the calculation"))
+        .toList();
+  }
+
+  private List<DecisionTable> decisions(
+      List<DecisionDraft> drafts,
+      List<Field> fields,
+      Map<String, List<Option>> options,
+      List<Calculation> calculations,
+      Vocabulary vocabulary,
+      References references,
+      Issues issues) {
+    Map<Symbol, Value> constants = new HashMap<>();
+    calculations.forEach(
+        calculation ->
+            calculation.constant().ifPresent(value -> constants.put(calculation.symbol(), value)));
+    OutputRules outputs = new OutputRules(fields, drafts, issues);
+    RowCompiler rows =
+        new RowCompiler(new CellParser(vocabulary, dialect), constants, references, issues);
+    DecisionCompiler compiler = new DecisionCompiler(vocabulary, outputs, options, rows, issues);
+    List<DecisionTable> decisions = drafts.stream().map(compiler::compile).toList();
+    outputs.reportUngiven(fields);
+    return decisions;
+  }
+
+  private static List<Ranking> rankings(
+      Map<String, List<Option>> options, List<DecisionTable> decisions, Vocabulary vocabulary) {
+    return options.entrySet().stream()
+        .map(
+            entry ->
+                new Ranking(
+                    entry.getKey(),
+                    entry.getValue(),
+                    vocabulary.symbol(NamedThings.firstName(entry.getKey())).orElseThrow(),
+                    voters(entry.getKey(), decisions).toList()))
+        .toList();
+  }
+
+  private static Stream<DecisionTable> voters(String ranking, List<DecisionTable> decisions) {
+    return decisions.stream()
+        .filter(
+            decision ->
+                decision
+                    .ranking()
+                    .filter(name -> Names.key(name).equals(Names.key(ranking)))
+                    .isPresent());
+  }
+
+  private static Change change(Line line) {
+    return new Change(
+        line.get("version").text(),
+        line.get("date").text(),
+        line.get("author role").text(),
+        line.get("what changed").text(),
+        line.get("why").text(),
+        line.at());
+  }
+}
