@@ -1,0 +1,45 @@
+package org.cotyla.evaluate;
+
+import java.util.List;
+import java.util.Map;
+import org.cotyla.protocol.DecisionTable;
+import org.cotyla.value.PossibleValues;
+
+/**
+ * What a decision came to.
+ *
+ * @param table the decision
+ * @param outputs what each output can be; for a list policy empty, since the rows are the result
+ * @param firings every row that matched or may match; first those that count, in the order of the
+ *     result, then those set aside, in the order of the sheet
+ * @param byDefault whether no row matches, so that the default row gives the result
+ * @param mayBeByDefault whether it may be that no row matches
+ * @param faults contradictions
+ */
+public record DecisionResult(
+    DecisionTable table,
+    Map<String, PossibleValues> outputs,
+    List<Firing> firings,
+    boolean byDefault,
+    boolean mayBeByDefault,
+    List<Fault> faults) {
+
+  public DecisionResult {
+    outputs = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(outputs));
+    firings = List.copyOf(firings);
+    faults = List.copyOf(faults);
+  }
+
+  /** The rows that are, or may be, part of the result, in its order. */
+  public List<Firing> counting() {
+    return firings.stream().filter(Firing::counts).toList();
+  }
+
+  /** Whether the result is the same whatever the open data are. */
+  public boolean isCertain() {
+    boolean rows = counting().stream().allMatch(firing -> firing.standing() == Standing.DECIDES);
+    boolean values = outputs.values().stream().allMatch(PossibleValues::isCertain);
+    boolean list = table.votes() || table.hitPolicy().isList();
+    return faults.isEmpty() && values && (!list || rows);
+  }
+}
