@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.cotyla.expression.Scope;
 import org.cotyla.expression.Symbol;
-import org.cotyla.firing.MatchedRow;
+import org.cotyla.firing.FiredRow;
 import org.cotyla.firing.Session;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.HitPolicy;
@@ -30,13 +30,11 @@ final class DecisionStep {
   }
 
   DecisionResult run(Session session, Scope values) {
-    List<PossibleValues> seen = new ArrayList<>(table.inputs().size());
-    for (DecisionTable.Input input : table.inputs()) {
-      seen.add(values.valueOf(input.symbol()));
-    }
+    List<PossibleValues> seen =
+        table.inputs().stream().map(input -> values.valueOf(input.symbol())).toList();
     List<Firing> fired = new ArrayList<>();
-    for (MatchedRow matched : session.fire(table, place, values)) {
-      fired.add(firing(matched, List.copyOf(seen), values));
+    for (FiredRow row : session.fire(place, values)) {
+      fired.add(firing(row, seen, values));
     }
     Selection selection = HitPolicyRules.select(table, fired, values);
     return new DecisionResult(
@@ -48,17 +46,16 @@ final class DecisionStep {
         selection.faults());
   }
 
-  private Firing firing(MatchedRow matched, List<PossibleValues> seen, Scope values) {
-    Row row = matched.row();
-    List<Truth> truths = new ArrayList<>(seen.size());
-    for (int i = 0; i < seen.size(); i++) {
-      truths.add(
-          matched.certain()
-              ? Truth.TRUE
-              : row.tests().get(i).prepared().truth(seen.get(i), values));
-    }
+  private Firing firing(FiredRow fired, List<PossibleValues> seen, Scope values) {
+    boolean certain = !fired.truths().contains(Truth.OPEN);
     return new Firing(
-        table, row, matched.certain(), Standing.DECIDES, seen, truths, results(row, values));
+        table,
+        fired.row(),
+        certain,
+        Standing.DECIDES,
+        seen,
+        fired.truths(),
+        results(fired.row(), values));
   }
 
   private static List<PossibleValues> results(Row row, Scope values) {

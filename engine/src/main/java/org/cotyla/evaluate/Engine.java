@@ -12,8 +12,6 @@ import org.cotyla.finding.Findings;
 import org.cotyla.finding.FindingsReader;
 import org.cotyla.firing.RuleBase;
 import org.cotyla.firing.Session;
-import org.cotyla.identity.CaseDigest;
-import org.cotyla.identity.EngineVersion;
 import org.cotyla.identity.ProtocolDigest;
 import org.cotyla.issue.RejectedException;
 import org.cotyla.protocol.Calculation;
@@ -96,7 +94,7 @@ public final class Engine {
     OpenData open = new OpenData(protocol.steps(), state, results, rankings);
     return new Recommendation(
         protocol,
-        new Identity(protocolDigest, EngineVersion.current(), CaseDigest.of(findings)),
+        protocolDigest,
         findings,
         inOrder,
         ranked,

@@ -2,7 +2,6 @@ package org.cotyla.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.cotyla.issue.CellRef;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Row;
@@ -61,13 +60,5 @@ public record Firing(
   /** Whether the row is part of the result, or may be. */
   public boolean counts() {
     return standing != Standing.SET_ASIDE;
-  }
-
-  /** The numbers of the tests that are open. */
-  List<Integer> openTests() {
-    return IntStream.range(0, truths.size())
-        .filter(i -> truths.get(i) == Truth.OPEN)
-        .boxed()
-        .toList();
   }
 }

@@ -23,7 +23,9 @@ final class HitPolicyRules {
   /** What the policy makes of the rows, which are in the order of the sheet. */
   static Selection select(DecisionTable table, List<Firing> fired, Scope values) {
     boolean anyCertain = fired.stream().anyMatch(Firing::certain);
-    boolean nonePossible = !anyCertain && !Coverage.isComplete(table, fired, values);
+    // A list without a default row is what matched, be it nothing, so the question does not arise.
+    boolean noDefault = table.hitPolicy().isList() && table.otherwise().isEmpty();
+    boolean nonePossible = !anyCertain && (noDefault || !Coverage.isComplete(table, fired, values));
     return switch (table.hitPolicy()) {
       case UNIQUE, ANY -> together(table, fired, nonePossible);
       case FIRST -> leading(fired, fired, nonePossible);

@@ -11,8 +11,8 @@ import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Ranking;
-import org.cotyla.protocol.Row;
 import org.cotyla.protocol.Step;
+import org.cotyla.value.Truth;
 
 /**
  * Which given fields that are not fully known each uncertain result hangs on. A field that is not
@@ -75,10 +75,16 @@ final class OpenData {
   }
 
   private void addOpenTests(Firing firing, Set<Symbol> open) {
-    for (int i : firing.openTests()) {
-      addOpen(firing.table().inputs().get(i).symbol(), open);
-      Row.Test test = firing.row().tests().get(i);
-      test.prepared().test().references().forEach(symbol -> addOpen(symbol, open));
+    if (firing.certain()) {
+      return;
+    }
+    for (int i = 0; i < firing.truths().size(); i++) {
+      if (firing.truths().get(i) == Truth.OPEN) {
+        addOpen(firing.table().inputs().get(i).symbol(), open);
+        for (Symbol symbol : firing.row().tests().get(i).prepared().references()) {
+          addOpen(symbol, open);
+        }
+      }
     }
   }
 
@@ -87,13 +93,12 @@ final class OpenData {
   }
 
   private void addOpen(Symbol symbol, Set<Symbol> open) {
-    open.addAll(of(symbol));
+    if (!open.contains(symbol) && !values.valueOf(symbol).isCertain()) {
+      open.addAll(of(symbol));
+    }
   }
 
   private Set<Symbol> of(Symbol symbol) {
-    if (values.valueOf(symbol).isCertain()) {
-      return Set.of();
-    }
     Set<Symbol> before = known.get(symbol);
     if (before != null) {
       return before;

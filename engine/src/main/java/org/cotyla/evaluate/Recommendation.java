@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cotyla.finding.Findings;
+import org.cotyla.identity.CaseDigest;
+import org.cotyla.identity.EngineVersion;
 import org.cotyla.issue.Issue;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.ShownAs;
@@ -15,7 +17,7 @@ import org.cotyla.value.PossibleValues;
  * <p>Decision support for licensed professionals: local protocol and judgement come first.
  *
  * @param protocol the protocol that was run
- * @param identity the protocol, the engine and the case, by version and digest
+ * @param protocolDigest SHA-256 over the protocol's meaning, as {@code sha256:...}
  * @param findings the case as it was read
  * @param decisions every decision in order of need
  * @param rankings every ranking in the order of the workbook
@@ -25,7 +27,7 @@ import org.cotyla.value.PossibleValues;
  */
 public record Recommendation(
     Protocol protocol,
-    Identity identity,
+    String protocolDigest,
     Findings findings,
     List<DecisionResult> decisions,
     List<RankingResult> rankings,
@@ -45,6 +47,11 @@ public record Recommendation(
   /** The sentence that stands on every output. */
   public String caution() {
     return protocol.about().caution();
+  }
+
+  /** The protocol, the engine and the case, by version and digest; worked out when asked for. */
+  public Identity identity() {
+    return new Identity(protocolDigest, EngineVersion.current(), CaseDigest.of(findings));
   }
 
   public Optional<RankingResult> ranking(String name) {

@@ -15,11 +15,13 @@ import org.jspecify.annotations.Nullable;
 public final class PreparedTest {
 
   private final CellTest test;
+  private final Set<Symbol> references;
   private final @Nullable ValueSet region;
   private final Truth forNothing;
 
   private PreparedTest(CellTest test, @Nullable ValueSet region, Truth forNothing) {
     this.test = test;
+    this.references = test.references();
     this.region = region;
     this.forNothing = forNothing;
   }
@@ -65,6 +67,11 @@ public final class PreparedTest {
       return forNothing;
     }
     return region.truthFor(input.values()).either(forNothing);
+  }
+
+  /** Every name that the test uses beside its input. */
+  public Set<Symbol> references() {
+    return references;
   }
 
   public boolean isAnything() {

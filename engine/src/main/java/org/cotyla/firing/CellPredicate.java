@@ -1,7 +1,6 @@
 package org.cotyla.firing;
 
-import org.cotyla.expression.PreparedTest;
-import org.cotyla.expression.Symbol;
+import org.cotyla.firing.DistinctTests.Numbered;
 import org.cotyla.issue.CellRef;
 import org.cotyla.value.Truth;
 import org.drools.model.functions.Predicate1;
@@ -12,29 +11,24 @@ final class CellPredicate implements Predicate1<TableFact> {
 
   private static final long serialVersionUID = 1L;
 
-  private final transient Symbol input;
-  private final transient PreparedTest test;
+  private final int number;
+  private final transient Numbered test;
   private final transient CellRef at;
 
-  CellPredicate(Symbol input, PreparedTest test, CellRef at) {
-    this.input = input;
+  CellPredicate(Numbered test, CellRef at) {
+    this.number = test.number();
     this.test = test;
     this.at = at;
   }
 
-  /** Says what the test means, since Drools takes two tests with one identity for the same test. */
-  String identity() {
-    return input.index() + "|" + test.test().print();
-  }
-
   @Override
   public boolean test(TableFact fact) {
-    return test.truth(fact.values().valueOf(input), fact.values()) != Truth.FALSE;
+    return fact.truth(number) != Truth.FALSE;
   }
 
   @Override
   public PredicateInformation predicateInformation() {
-    return new PredicateInformation(
-        input.name() + " " + test.test().print(), at.plain(), at.sheet());
+    String text = test.input().name() + " " + test.test().test().print();
+    return new PredicateInformation(text, at.plain(), at.sheet());
   }
 }

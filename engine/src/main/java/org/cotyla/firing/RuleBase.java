@@ -6,7 +6,9 @@ import static org.drools.model.PatternDSL.on;
 import static org.drools.model.PatternDSL.pattern;
 import static org.drools.model.PatternDSL.rule;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.cotyla.firing.DistinctTests.Numbered;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Row;
 import org.drools.model.PatternDSL.PatternDef;
@@ -29,45 +31,47 @@ public final class RuleBase {
   private static final String PACKAGE = "org.cotyla.protocol";
 
   private final KieBase kieBase;
+  private final List<DistinctTests> tests;
 
-  private RuleBase(KieBase kieBase) {
+  private RuleBase(KieBase kieBase, List<DistinctTests> tests) {
     this.kieBase = kieBase;
+    this.tests = List.copyOf(tests);
   }
 
   public static RuleBase of(List<DecisionTable> tables) {
     ModelImpl model = new ModelImpl("protocol");
-    for (int i = 0; i < tables.size(); i++) {
-      String entryPoint = entryPointOf(i);
-      for (Row row : tables.get(i).rows()) {
-        model.addRule(ruleFor(tables.get(i), row, entryPoint));
-      }
+    List<DistinctTests> tests = new ArrayList<>();
+    for (DecisionTable table : tables) {
+      String entryPoint = entryPointOf(tests.size());
+      DistinctTests distinct = DistinctTests.of(table);
+      table.rows().forEach(row -> model.addRule(ruleFor(row, distinct, entryPoint)));
+      tests.add(distinct);
     }
-    return new RuleBase(KieBaseBuilder.createKieBaseFromModel(model));
+    return new RuleBase(KieBaseBuilder.createKieBaseFromModel(model), tests);
   }
 
   static String entryPointOf(int table) {
     return "table " + table;
   }
 
-  private static Rule ruleFor(DecisionTable table, Row row, String entryPoint) {
+  private static Rule ruleFor(Row row, DistinctTests tests, String entryPoint) {
     Variable<TableFact> fact = declarationOf(TableFact.class, "fact", entryPoint(entryPoint));
     PatternDef<TableFact> pattern = pattern(fact);
-    for (int i = 0; i < row.tests().size(); i++) {
-      Row.Test test = row.tests().get(i);
-      if (!test.prepared().isAnything()) {
-        CellPredicate predicate =
-            new CellPredicate(table.inputs().get(i).symbol(), test.prepared(), test.at());
-        pattern = pattern.expr(predicate.identity(), predicate);
+    int[] numbers = tests.of(row);
+    for (int column = 0; column < numbers.length; column++) {
+      Numbered test = tests.test(numbers[column]);
+      if (!test.test().isAnything()) {
+        CellPredicate predicate = new CellPredicate(test, row.tests().get(column).at());
+        pattern = pattern.expr(test.identity(), predicate);
       }
     }
-    // A rule whose name repeats would silently replace the earlier one, so the name holds the table
-    // too.
+    // A rule whose name repeats would silently replace the earlier one, so it holds the table too.
     return rule(PACKAGE, entryPoint + " row " + row.position())
         .build(pattern, on(fact).execute(matched -> matched.fired(row)));
   }
 
   /** Opens the working memory of one evaluation; it must be closed. */
   public Session open() {
-    return new Session(kieBase.newKieSession());
+    return new Session(kieBase.newKieSession(), tests);
   }
 }

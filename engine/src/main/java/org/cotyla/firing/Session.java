@@ -1,10 +1,10 @@
 package org.cotyla.firing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.cotyla.expression.Scope;
-import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.Truth;
 import org.kie.api.runtime.KieSession;
@@ -16,58 +16,48 @@ public final class Session implements AutoCloseable {
   private static final Comparator<Row> SHEET_ORDER = Comparator.comparingInt(Row::position);
 
   private final KieSession session;
+  private final List<DistinctTests> tests;
 
-  Session(KieSession session) {
+  Session(KieSession session, List<DistinctTests> tests) {
     this.session = session;
+    this.tests = tests;
   }
 
   /**
-   * The rows of the table that match or may match, in the order of the sheet.
+   * The rows of a table none of whose tests is false, in the order of the sheet.
    *
-   * @param table the table
-   * @param place its place in the list that the rule base was built from
+   * @param table the table's place in the list that the rule base was built from
    * @param values what each name can be
    */
-  public List<MatchedRow> fire(DecisionTable table, int place, Scope values) {
-    EntryPoint entryPoint = session.getEntryPoint(RuleBase.entryPointOf(place));
+  public List<FiredRow> fire(int table, Scope values) {
+    EntryPoint entryPoint = session.getEntryPoint(RuleBase.entryPointOf(table));
     if (entryPoint == null) {
       return List.of();
     }
-    TableFact fact = new TableFact(values);
+    TableFact fact = new TableFact(values, tests.get(table));
     entryPoint.insert(fact);
     session.fireAllRules();
-    List<Row> fired = fact.fired();
-    fired.sort(SHEET_ORDER);
-    boolean complete = isComplete(table, values);
-    List<MatchedRow> matched = new ArrayList<>(fired.size());
-    for (Row row : fired) {
-      matched.add(new MatchedRow(row, complete || isCertain(table, row, values)));
+    fact.fired().sort(SHEET_ORDER);
+    List<FiredRow> fired = new ArrayList<>(fact.fired().size());
+    List<Truth> allTrue = List.of();
+    for (Row row : fact.fired()) {
+      Truth[] truths = truths(row, fact, tests.get(table));
+      boolean certain = Arrays.stream(truths).allMatch(truth -> truth == Truth.TRUE);
+      if (certain && allTrue.size() != truths.length) {
+        allTrue = List.of(truths);
+      }
+      fired.add(new FiredRow(row, certain ? allTrue : List.of(truths)));
     }
-    return matched;
+    return fired;
   }
 
-  /** Whether every name that the table uses has one value, so that no test can be open. */
-  private static boolean isComplete(DecisionTable table, Scope values) {
-    for (DecisionTable.Input input : table.inputs()) {
-      if (!values.valueOf(input.symbol()).isCertain()) {
-        return false;
-      }
+  private static Truth[] truths(Row row, TableFact fact, DistinctTests tests) {
+    int[] numbers = tests.of(row);
+    Truth[] truths = new Truth[numbers.length];
+    for (int column = 0; column < numbers.length; column++) {
+      truths[column] = fact.truth(numbers[column]);
     }
-    return true;
-  }
-
-  private static boolean isCertain(DecisionTable table, Row row, Scope values) {
-    for (int i = 0; i < row.tests().size(); i++) {
-      Truth truth =
-          row.tests()
-              .get(i)
-              .prepared()
-              .truth(values.valueOf(table.inputs().get(i).symbol()), values);
-      if (truth != Truth.TRUE) {
-        return false;
-      }
-    }
-    return true;
+    return truths;
   }
 
   @Override

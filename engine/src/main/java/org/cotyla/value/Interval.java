@@ -73,6 +73,18 @@ public record Interval(
     return between(from.low, from.lowIncluded, to.high, to.highIncluded);
   }
 
+  boolean overlaps(Interval other) {
+    return !endsBefore(other) && !other.endsBefore(this);
+  }
+
+  private boolean endsBefore(Interval other) {
+    if (high == null || other.low == null) {
+      return false;
+    }
+    int order = high.compareTo(other.low);
+    return order < 0 || (order == 0 && !(highIncluded && other.lowIncluded));
+  }
+
   /**
    * Whether no value lies between this interval's end and the other's start, so that both are one.
    */

@@ -119,10 +119,24 @@ public final class ValueSet {
     if (other.single != null) {
       return contains(other.single);
     }
-    return other.isEmpty()
-        || (type == other.type
-            && other.parts.stream()
-                .allMatch(theirs -> parts.stream().anyMatch(ours -> ours.containsAll(theirs))));
+    if (!other.isEmpty() && type != other.type) {
+      return false;
+    }
+    for (Interval theirs : other.parts) {
+      if (!holds(theirs)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean holds(Interval theirs) {
+    for (Interval ours : parts) {
+      if (ours.containsAll(theirs)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   public boolean intersects(ValueSet other) {
@@ -134,7 +148,7 @@ public final class ValueSet {
     }
     for (Interval ours : parts) {
       for (Interval theirs : other.parts) {
-        if (ours.intersect(theirs).isPresent()) {
+        if (ours.overlaps(theirs)) {
           return true;
         }
       }
