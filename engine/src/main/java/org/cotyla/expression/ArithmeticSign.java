@@ -57,7 +57,8 @@ public enum ArithmeticSign {
     if (whole || base.signum() < 0 || (base.signum() == 0 && exponent.signum() <= 0)) {
       return whole && exponent.signum() == 0 ? Optional.of(BigDecimal.ONE) : Optional.empty();
     }
-    double result = Math.pow(base.doubleValue(), exponent.doubleValue());
+    // StrictMath gives the same digits on every machine, which Math need not.
+    double result = StrictMath.pow(base.doubleValue(), exponent.doubleValue());
     return Double.isFinite(result) ? Optional.of(BigDecimal.valueOf(result)) : Optional.empty();
   }
 

@@ -134,7 +134,8 @@ public sealed interface Expression {
 
     @Override
     public ValueType type() {
-      return left.type() == ValueType.TEXT ? ValueType.TEXT : ValueType.NUMBER;
+      boolean texts = left.type() == ValueType.TEXT && right.type() == ValueType.TEXT;
+      return texts && sign == ArithmeticSign.ADD ? ValueType.TEXT : ValueType.NUMBER;
     }
 
     @Override
@@ -284,7 +285,13 @@ public sealed interface Expression {
 
     @Override
     public PossibleValues evaluate(Scope scope) {
-      return function.apply(arguments.stream().map(part -> part.evaluate(scope)).toList());
+      List<PossibleValues> values = arguments.stream().map(part -> part.evaluate(scope)).toList();
+      for (int i = 0; i < values.size(); i++) {
+        if (!values.get(i).isNothing() && !function.accepts(values.get(i).type(), i)) {
+          return PossibleValues.nothing(function.result());
+        }
+      }
+      return function.apply(values);
     }
 
     @Override

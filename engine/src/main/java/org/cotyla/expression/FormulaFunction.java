@@ -23,8 +23,21 @@ public interface FormulaFunction {
     return false;
   }
 
+  /** What the argument in the given place, counted from 0, must be. */
+  default ValueType parameter(int place) {
+    return parameters().get(Math.min(place, parameters().size() - 1));
+  }
+
+  /** Whether the argument in the given place may be of the type. */
+  default boolean accepts(ValueType type, int place) {
+    return type == parameter(place);
+  }
+
   ValueType result();
 
-  /** What the result can be. An argument that is nothing, or out of range, gives nothing. */
+  /**
+   * What the result can be. An argument that is nothing, or out of range, gives nothing. It is only
+   * asked with arguments of types that it accepts.
+   */
   PossibleValues apply(List<PossibleValues> arguments);
 }

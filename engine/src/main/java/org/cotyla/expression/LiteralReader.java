@@ -6,7 +6,10 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.cotyla.expression.Expression.Literal;
+import org.cotyla.expression.Expression.Nothing;
 import org.cotyla.value.Value;
+import org.cotyla.value.ValueType;
 
 /** Reads the literals of S-FEEL: numbers, texts, true and false, dates. */
 final class LiteralReader {
@@ -14,7 +17,11 @@ final class LiteralReader {
   /** The longest number that is read; a longer one is refused. */
   private static final int DIGITS_AT_MOST = 100;
 
+  /** The largest power of ten of a number: that of a decimal of 34 digits (IEEE 754). */
+  private static final int EXPONENT_AT_MOST = 6144;
+
   private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?|\\.\\d+");
+  private static final Pattern EXPONENT = Pattern.compile("[eE]([+-]?\\d{1,9})(?![\\d.])");
   private static final Pattern ISO_DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}(?![\\d-])");
   private static final Pattern DATE_CALL = Pattern.compile("date\\s*\\(\\s*\"([^\"]*)\"\\s*\\)");
   private static final Pattern AT_LITERAL = Pattern.compile("@\"([^\"]*)\"");
@@ -28,29 +35,28 @@ final class LiteralReader {
   }
 
   /** The literal at the cursor, or nothing when none starts there. */
-  Optional<Value> read() throws ExpressionException {
+  Optional<Expression> read() throws ExpressionException {
     cursor.skipSpace();
-    Optional<Value> date = date();
+    Optional<Expression> date = date();
     if (date.isPresent()) {
       return date;
     }
     char next = cursor.peek();
     if (next == '"') {
-      return Optional.of(Value.of(text()));
+      return Optional.of(new Literal(Value.of(text())));
     }
-    if (Character.isDigit(next) || next == '.') {
-      return number();
-    }
-    return yesOrNo();
+    Optional<Value> value =
+        Character.isDigit(next) || next == '.' ? number() : yesOrNo().map(Value::of);
+    return value.map(Literal::new);
   }
 
-  private Optional<Value> yesOrNo() {
+  private Optional<Boolean> yesOrNo() {
     boolean kind = dialect == Dialect.KIND;
     if (cursor.takeWord("true") || (kind && cursor.takeWord("yes"))) {
-      return Optional.of(Value.of(true));
+      return Optional.of(true);
     }
     if (cursor.takeWord("false") || (kind && cursor.takeWord("no"))) {
-      return Optional.of(Value.of(false));
+      return Optional.of(false);
     }
     return Optional.empty();
   }
@@ -63,19 +69,33 @@ final class LiteralReader {
     if (digits.get().length() > DIGITS_AT_MOST) {
       throw new ExpressionException("a number has more than " + DIGITS_AT_MOST + " digits");
     }
-    return Optional.of(Value.of(new BigDecimal(digits.get())));
+    return Optional.of(Value.of(new BigDecimal(digits.get()).scaleByPowerOfTen(exponent())));
   }
 
-  private Optional<Value> date() throws ExpressionException {
+  /** The power of ten after the digits; in a workbook numbers are written out. */
+  private int exponent() throws ExpressionException {
+    Optional<String> written = dialect == Dialect.KIND ? Optional.empty() : take(EXPONENT, 1);
+    int exponent = written.map(Integer::parseInt).orElse(0);
+    if (Math.abs(exponent) > EXPONENT_AT_MOST) {
+      throw new ExpressionException("a number has an exponent beyond " + EXPONENT_AT_MOST);
+    }
+    return exponent;
+  }
+
+  private Optional<Expression> date() throws ExpressionException {
     Optional<String> iso = dialect == Dialect.KIND ? take(ISO_DATE, 0) : Optional.empty();
-    Optional<String> written = iso.isPresent() ? iso : take(DATE_CALL, 1);
-    written = written.isPresent() ? written : take(AT_LITERAL, 1);
+    Optional<String> called = iso.isPresent() ? iso : take(DATE_CALL, 1);
+    Optional<String> written = called.isPresent() ? called : take(AT_LITERAL, 1);
     if (written.isEmpty()) {
       return Optional.empty();
     }
     try {
-      return Optional.of(Value.of(LocalDate.parse(written.get())));
+      return Optional.of(new Literal(Value.of(LocalDate.parse(written.get()))));
     } catch (DateTimeParseException notADate) {
+      if (dialect == Dialect.STRICT && called.isPresent()) {
+        // By the standard the function date gives null for a text that is no date.
+        return Optional.of(new Nothing(ValueType.DATE));
+      }
       throw new ExpressionException(
           "`" + written.get() + "` is not a date", "write year-month-day, as 2026-01-31");
     }

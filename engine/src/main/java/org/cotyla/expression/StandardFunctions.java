@@ -2,6 +2,7 @@ package org.cotyla.expression;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -17,6 +18,12 @@ public final class StandardFunctions {
   private StandardFunctions() {}
 
   public static List<FormulaFunction> all() {
+    List<FormulaFunction> all = new ArrayList<>(numbers());
+    all.addAll(TextFunctions.all());
+    return List.copyOf(all);
+  }
+
+  private static List<FormulaFunction> numbers() {
     return List.of(
         new NumberFunction("min", 1, true, numbers -> numbers.stream().reduce(BigDecimal::min)),
         new NumberFunction("max", 1, true, numbers -> numbers.stream().reduce(BigDecimal::max)),

@@ -30,6 +30,7 @@ final class TestParser {
 
   private final Cursor cursor;
   private final Symbol input;
+  private final Vocabulary vocabulary;
   private final Dialect dialect;
   private final FormulaParser formulas;
   private final NameIndex<String> choices;
@@ -37,6 +38,7 @@ final class TestParser {
   TestParser(Cursor cursor, Symbol input, Vocabulary vocabulary, Dialect dialect) {
     this.cursor = cursor;
     this.input = input;
+    this.vocabulary = vocabulary;
     this.dialect = dialect;
     this.formulas = new FormulaParser(cursor, vocabulary, dialect, this);
     this.choices = NameIndex.of(input.choices(), choice -> choice);
@@ -97,8 +99,18 @@ final class TestParser {
     return tests.size() == 1 ? tests.get(0) : new AnyOf(tests);
   }
 
-  /** The test after {@code in}: one test, or several in round brackets. */
-  CellTest membership(ValueType type) throws ExpressionException {
+  /**
+   * The test after {@code in}, of what stands before it: one test, or several in round brackets.
+   */
+  CellTest membership(Expression operand) throws ExpressionException {
+    Symbol tested =
+        operand instanceof Expression.Reference reference
+            ? reference.symbol()
+            : new Symbol("?", -1, operand.type(), List.of());
+    return new TestParser(cursor, tested, vocabulary, dialect).oneOrSeveral();
+  }
+
+  private CellTest oneOrSeveral() throws ExpressionException {
     int start = cursor.at();
     if (cursor.take("(")) {
       CellTest several = tests();

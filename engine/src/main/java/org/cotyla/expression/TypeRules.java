@@ -37,6 +37,17 @@ final class TypeRules {
     }
   }
 
+  /** Days between dates are a duration, a type that is not had here: refused rather than null. */
+  static void noDuration(ArithmeticSign sign, Expression left, Expression right)
+      throws ExpressionException {
+    boolean dates = left.type() == ValueType.DATE && right.type() == ValueType.DATE;
+    if (dates && sign == ArithmeticSign.SUBTRACT) {
+      throw new ExpressionException(
+          "`" + left.print() + " - " + right.print() + "` is a duration, which is not read here",
+          "compare the dates instead");
+    }
+  }
+
   static void number(String place, Expression expression) throws ExpressionException {
     if (expression.type() != ValueType.NUMBER) {
       throw new ExpressionException(
@@ -45,28 +56,29 @@ final class TypeRules {
     }
   }
 
-  static void arguments(FormulaFunction function, List<Expression> arguments)
+  static void count(FormulaFunction function, List<Expression> arguments)
       throws ExpressionException {
-    List<ValueType> parameters = function.parameters();
+    int wanted = function.parameters().size();
     boolean enough =
-        function.isVariadic()
-            ? arguments.size() >= parameters.size()
-            : arguments.size() == parameters.size();
+        function.isVariadic() ? arguments.size() >= wanted : arguments.size() == wanted;
     if (!enough) {
       throw new ExpressionException(
           "`"
               + function.name()
               + "` takes "
-              + parameters.size()
+              + wanted
               + (function.isVariadic() ? " or more" : "")
-              + (parameters.size() == 1 && !function.isVariadic() ? " argument" : " arguments")
+              + (wanted == 1 && !function.isVariadic() ? " argument" : " arguments")
               + " but has "
               + arguments.size());
     }
+  }
+
+  static void arguments(FormulaFunction function, List<Expression> arguments)
+      throws ExpressionException {
     for (int i = 0; i < arguments.size(); i++) {
-      ValueType wanted = parameters.get(Math.min(i, parameters.size() - 1));
       Expression argument = arguments.get(i);
-      if (!(argument instanceof Nothing) && argument.type() != wanted) {
+      if (!(argument instanceof Nothing) && !function.accepts(argument.type(), i)) {
         throw new ExpressionException(
             "argument "
                 + (i + 1)
@@ -75,7 +87,7 @@ final class TypeRules {
                 + "` is a "
                 + argument.type().word()
                 + " but must be a "
-                + wanted.word());
+                + function.parameter(i).word());
       }
     }
   }
