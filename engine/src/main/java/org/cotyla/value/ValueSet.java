@@ -171,6 +171,9 @@ public final class ValueSet {
     if (other.isEmpty() || equals(other)) {
       return this;
     }
+    if (isEmpty()) {
+      return other;
+    }
     List<Interval> both = new ArrayList<>(parts);
     both.addAll(other.parts);
     return ofIntervals(type, both);
@@ -188,6 +191,9 @@ public final class ValueSet {
 
   /** Every value of the type that is not in the set. */
   public ValueSet complement() {
+    if (type == ValueType.YES_NO) {
+      return of(type, all(type).values().stream().filter(answer -> !contains(answer)).toList());
+    }
     List<Interval> gaps = new ArrayList<>();
     Value from = null;
     boolean fromIncluded = false;
