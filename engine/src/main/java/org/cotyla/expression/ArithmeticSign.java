@@ -36,6 +36,14 @@ public enum ArithmeticSign {
 
   /** The result, or nothing where the standard says null: division by zero, an undefined power. */
   Optional<BigDecimal> apply(BigDecimal a, BigDecimal b) {
+    try {
+      return result(a, b);
+    } catch (ArithmeticException beyondMeasure) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<BigDecimal> result(BigDecimal a, BigDecimal b) {
     return switch (this) {
       case ADD -> Optional.of(a.add(b, Value.ARITHMETIC));
       case SUBTRACT -> Optional.of(a.subtract(b, Value.ARITHMETIC));
@@ -64,15 +72,18 @@ public enum ArithmeticSign {
 
   /** Whether some values of the two ranges have no result. */
   boolean canFail(Interval a, Interval b) {
-    return switch (this) {
-      case ADD, SUBTRACT, MULTIPLY -> false;
-      case DIVIDE -> b.contains(Value.of(0));
-      case POWER -> a.isPoint() && b.isPoint() ? failsAt(a, b) : !isMonotone(a, b);
-    };
+    if (this == ADD || this == SUBTRACT) {
+      return false;
+    }
+    if ((a.isPoint() && b.isPoint()) || isMonotone(a, b)) {
+      return RangeArithmetic.ends(a).stream()
+          .anyMatch(x -> RangeArithmetic.ends(b).stream().anyMatch(y -> failsAt(x, y)));
+    }
+    return this == POWER || (this == DIVIDE && b.contains(Value.of(0)));
   }
 
-  private boolean failsAt(Interval a, Interval b) {
-    return apply(RangeArithmetic.number(a.low()), RangeArithmetic.number(b.low())).isEmpty();
+  private boolean failsAt(Value a, Value b) {
+    return apply(RangeArithmetic.number(a), RangeArithmetic.number(b)).isEmpty();
   }
 
   /** Whether over these ranges the result is monotone in each operand, so that its ends suffice. */

@@ -72,7 +72,7 @@ public final class CellParser {
   }
 
   private Expression choice(String text, Symbol output) throws ExpressionException {
-    NameIndex<String> choices = NameIndex.of(output.choices(), value -> value);
+    NameIndex<String> choices = NameIndex.of(output.choices(), CellText::plain);
     boolean quoted = text.length() > 1 && text.startsWith("\"") && text.endsWith("\"");
     String word = quoted ? text.substring(1, text.length() - 1) : text;
     Optional<String> known = choices.find(word);

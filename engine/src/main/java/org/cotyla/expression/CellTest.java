@@ -18,7 +18,8 @@ public sealed interface CellTest {
 
   /**
    * The values that satisfy the test, when all its names are known in the scope and have one value
-   * each; the answer for nothing is not part of it.
+   * each; the answer for nothing is not part of it. A test that may be neither true nor false at a
+   * value has no region, since the region of its opposite would be wrong there.
    */
   Optional<ValueSet> region(ValueType type, Scope constants);
 
@@ -68,6 +69,11 @@ public sealed interface CellTest {
     @Override
     public Optional<ValueSet> region(ValueType type, Scope constants) {
       PossibleValues limit = endpoint.evaluate(constants);
+      boolean neverTrueNorFalse =
+          relation.isOrder() && (limit.isNothing() || type == ValueType.YES_NO);
+      if (neverTrueNorFalse) {
+        return Optional.empty();
+      }
       if (limit.isNothing()) {
         boolean everything = relation == Relation.UNEQUAL;
         return Optional.of(everything ? ValueSet.all(type) : ValueSet.none(type));
@@ -75,17 +81,14 @@ public sealed interface CellTest {
       if (limit.type() != type) {
         return Optional.empty();
       }
-      boolean unordered = relation.isOrder() && type == ValueType.YES_NO;
-      return unordered
-          ? Optional.of(ValueSet.none(type))
-          : limit.single().map(value -> relation.region(value));
+      return limit.single().map(relation::region);
     }
 
     @Override
     public String print() {
-      return relation == Relation.EQUAL
-          ? endpoint.print()
-          : relation.sign() + " " + endpoint.print();
+      // A bare not(...) would be read as the opposite of a test, not as a condition to equal.
+      boolean bare = relation == Relation.EQUAL && !(endpoint instanceof Expression.Not);
+      return bare ? endpoint.print() : relation.sign() + " " + endpoint.print();
     }
 
     @Override
@@ -109,7 +112,7 @@ public sealed interface CellTest {
       PossibleValues from = low.evaluate(constants);
       PossibleValues to = high.evaluate(constants);
       if (from.isNothing() || to.isNothing() || type == ValueType.YES_NO) {
-        return Optional.of(ValueSet.none(type));
+        return Optional.empty();
       }
       Optional<Value> least = from.single().filter(value -> value.type() == type);
       Optional<Value> most = to.single().filter(value -> value.type() == type);
@@ -132,10 +135,13 @@ public sealed interface CellTest {
     }
   }
 
-  /** Any of several tests. */
+  /** Any of several tests; a list inside a list is one list. */
   record AnyOf(List<CellTest> tests) implements CellTest {
     public AnyOf {
-      tests = List.copyOf(tests);
+      tests =
+          tests.stream()
+              .flatMap(test -> test instanceof AnyOf inner ? inner.tests.stream() : Stream.of(test))
+              .toList();
     }
 
     @Override

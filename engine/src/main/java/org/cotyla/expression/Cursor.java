@@ -6,9 +6,13 @@ final class Cursor {
   /** How deep brackets may nest; deeper text is refused rather than followed. */
   private static final int DEPTH_AT_MOST = 50;
 
+  /** How many values and names a cell may join; more is refused. */
+  private static final int PARTS_AT_MOST = 200;
+
   private final String text;
   private int at;
   private int depth;
+  private int parts;
 
   Cursor(String text) {
     this.text = text;
@@ -102,6 +106,15 @@ final class Cursor {
   void enter() throws ExpressionException {
     if (++depth > DEPTH_AT_MOST) {
       throw new ExpressionException("brackets nest deeper than " + DEPTH_AT_MOST);
+    }
+  }
+
+  /** Counts a value or name of a formula. */
+  void part() throws ExpressionException {
+    if (++parts > PARTS_AT_MOST) {
+      throw new ExpressionException(
+          "the cell joins more than " + PARTS_AT_MOST + " values and names",
+          "split it into calculations");
     }
   }
 

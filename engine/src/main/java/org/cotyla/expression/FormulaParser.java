@@ -15,6 +15,7 @@ import org.cotyla.expression.Expression.Not;
 import org.cotyla.expression.Expression.Nothing;
 import org.cotyla.expression.Expression.Reference;
 import org.cotyla.name.NameIndex;
+import org.cotyla.name.Names;
 import org.cotyla.name.NearestWord;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueType;
@@ -66,7 +67,13 @@ final class FormulaParser {
     expectWord("else");
     Expression otherwise = formula();
     TypeRules.same("then", whenTrue, "else", otherwise);
-    return new Conditional(condition, whenTrue, otherwise);
+    return new Conditional(
+        condition, typed(whenTrue, otherwise.type()), typed(otherwise, whenTrue.type()));
+  }
+
+  /** A null takes the type of the other branch. */
+  private static Expression typed(Expression branch, ValueType other) {
+    return branch instanceof Nothing ? new Nothing(other) : branch;
   }
 
   private Expression disjunction() throws ExpressionException {
@@ -159,6 +166,7 @@ final class FormulaParser {
   }
 
   private Expression signed() throws ExpressionException {
+    cursor.part();
     if (!cursor.take("-")) {
       return atom();
     }
@@ -174,7 +182,8 @@ final class FormulaParser {
   }
 
   private Expression atom() throws ExpressionException {
-    Optional<NameIndex.Found<Symbol>> name = vocabulary.symbolAt(cursor.text(), start());
+    Optional<NameIndex.Found<Symbol>> name =
+        vocabulary.symbolAt(cursor.text(), start()).filter(found -> !isCalled(found));
     Optional<Expression> literal = name.isPresent() ? Optional.empty() : literals.read();
     if (literal.isPresent()) {
       return literal.get();
@@ -196,6 +205,17 @@ final class FormulaParser {
       return bracketed();
     }
     return call();
+  }
+
+  /** Whether the name is that of a function with its arguments after it, and not a field's. */
+  private boolean isCalled(NameIndex.Found<Symbol> name) {
+    int start = cursor.at();
+    cursor.moveTo(name.end());
+    boolean bracket = cursor.looksAt("(");
+    cursor.moveTo(start);
+    return bracket
+        && (Names.key(name.what().name()).equals("date")
+            || vocabulary.functionAt(cursor.text(), start).isPresent());
   }
 
   private int start() {

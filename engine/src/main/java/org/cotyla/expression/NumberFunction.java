@@ -28,6 +28,9 @@ public record NumberFunction(
     Function<List<BigDecimal>, Optional<BigDecimal>> formula)
     implements FormulaFunction {
 
+  /** Beyond so many open arguments their ends are not all tried. */
+  private static final int OPEN_AT_MOST = 10;
+
   @Override
   public List<ValueType> parameters() {
     return Collections.nCopies(arity, ValueType.NUMBER);
@@ -45,7 +48,8 @@ public record NumberFunction(
       return PossibleValues.nothing(ValueType.NUMBER);
     }
     List<Interval> hulls = arguments.stream().map(argument -> argument.values().hull()).toList();
-    if (hulls.stream().anyMatch(hull -> hull.low() == null || hull.high() == null)) {
+    boolean tooMany = hulls.stream().filter(hull -> !hull.isPoint()).count() > OPEN_AT_MOST;
+    if (tooMany || hulls.stream().anyMatch(hull -> hull.low() == null || hull.high() == null)) {
       return new PossibleValues(ValueSet.all(ValueType.NUMBER), true);
     }
     List<Optional<BigDecimal>> corners = new ArrayList<>();

@@ -64,20 +64,27 @@ final class RangeArithmetic {
     return switch (sign) {
       case ADD ->
           closed(
-              both(a.low(), b.low(), BigDecimal::add), both(a.high(), b.high(), BigDecimal::add));
+              both(a.low(), b.low(), RangeArithmetic::plus),
+              both(a.high(), b.high(), RangeArithmetic::plus));
       case SUBTRACT ->
           closed(
-              both(a.low(), b.high(), BigDecimal::subtract),
-              both(a.high(), b.low(), BigDecimal::subtract));
+              both(a.low(), b.high(), RangeArithmetic::minus),
+              both(a.high(), b.low(), RangeArithmetic::minus));
       case MULTIPLY, DIVIDE, POWER -> sign.isMonotone(a, b) ? corners(sign, a, b) : everything();
     };
   }
 
   private static @Nullable BigDecimal both(
       @Nullable Value a, @Nullable Value b, BinaryOperator<BigDecimal> operation) {
-    return a == null || b == null
-        ? null
-        : operation.apply(number(a), number(b)).round(Value.ARITHMETIC);
+    return a == null || b == null ? null : operation.apply(number(a), number(b));
+  }
+
+  private static BigDecimal plus(BigDecimal a, BigDecimal b) {
+    return a.add(b, Value.ARITHMETIC);
+  }
+
+  private static BigDecimal minus(BigDecimal a, BigDecimal b) {
+    return a.subtract(b, Value.ARITHMETIC);
   }
 
   /** The extremes of an operation that is monotone in each operand lie at the operands' ends. */
@@ -97,7 +104,7 @@ final class RangeArithmetic {
     return closed(low, high);
   }
 
-  private static List<Value> ends(Interval interval) {
+  static List<Value> ends(Interval interval) {
     Value low = interval.low();
     Value high = interval.high();
     return low == null || high == null ? List.of() : List.of(low, high);

@@ -27,10 +27,10 @@ public final class StandardFunctions {
     return List.of(
         new NumberFunction("min", 1, true, numbers -> numbers.stream().reduce(BigDecimal::min)),
         new NumberFunction("max", 1, true, numbers -> numbers.stream().reduce(BigDecimal::max)),
-        rising("floor", number -> number.setScale(0, RoundingMode.FLOOR)),
-        rising("ceiling", number -> number.setScale(0, RoundingMode.CEILING)),
-        rounding("round half up", RoundingMode.HALF_UP),
-        rounding("decimal", RoundingMode.HALF_EVEN),
+        rising("floor", number -> Rounding.round(number, 0, RoundingMode.FLOOR)),
+        rising("ceiling", number -> Rounding.round(number, 0, RoundingMode.CEILING)),
+        new Rounding("round half up", RoundingMode.HALF_UP),
+        new Rounding("decimal", RoundingMode.HALF_EVEN),
         new NumberFunction("sqrt", 1, false, StandardFunctions::squareRoot),
         new AbsoluteValue());
   }
@@ -38,20 +38,6 @@ public final class StandardFunctions {
   private static FormulaFunction rising(String name, UnaryOperator<BigDecimal> formula) {
     return new NumberFunction(
         name, 1, false, numbers -> Optional.of(formula.apply(numbers.get(0))));
-  }
-
-  private static FormulaFunction rounding(String name, RoundingMode mode) {
-    return new NumberFunction(
-        name,
-        2,
-        false,
-        numbers -> {
-          BigDecimal places = numbers.get(1);
-          boolean sensible = places.abs().compareTo(BigDecimal.valueOf(6000)) < 0;
-          return sensible
-              ? Optional.of(numbers.get(0).setScale(places.intValue(), mode))
-              : Optional.empty();
-        });
   }
 
   private static Optional<BigDecimal> squareRoot(List<BigDecimal> numbers) {

@@ -41,7 +41,12 @@ final class TestParser {
     this.vocabulary = vocabulary;
     this.dialect = dialect;
     this.formulas = new FormulaParser(cursor, vocabulary, dialect, this);
-    this.choices = NameIndex.of(input.choices(), choice -> choice);
+    this.choices = NameIndex.of(input.choices(), this::typed);
+  }
+
+  /** The text as it stands in a cell that was tidied. */
+  private String typed(String text) {
+    return dialect == Dialect.KIND ? CellText.plain(text) : text;
   }
 
   FormulaParser formulas() {
@@ -143,12 +148,22 @@ final class TestParser {
   }
 
   private CellTest compared(Relation relation) throws ExpressionException {
-    if (relation.isOrder() && input.isChoice() && dialect == Dialect.KIND) {
+    if (relation.isOrder()) {
+      checkOrder();
+    }
+    return new Compared(relation, endpoint());
+  }
+
+  private void checkOrder() throws ExpressionException {
+    if (dialect == Dialect.KIND && input.isChoice()) {
       throw new ExpressionException(
           "`" + cursor.text() + "` compares a choice, which has no order here",
           "list the values: " + String.join(", ", input.choices()));
     }
-    return new Compared(relation, endpoint());
+    if (dialect == Dialect.KIND && input.type() == ValueType.YES_NO) {
+      throw new ExpressionException(
+          "`" + cursor.text() + "` compares a yes/no, which has no order", "write yes or no");
+    }
   }
 
   private Optional<CellTest> interval() throws ExpressionException {
@@ -168,6 +183,7 @@ final class TestParser {
       cursor.moveTo(start);
       return Optional.empty();
     }
+    checkOrder();
     checkType(low);
     Expression high = formulas.sum();
     checkType(high);
@@ -178,15 +194,23 @@ final class TestParser {
           "close it with ] when the end belongs to it, with ) when not");
     }
     if (dialect == Dialect.KIND) {
-      refuseEmpty(low, high);
+      refuseEmpty(low, high, lowIncluded && highIncluded);
     }
     return Optional.of(new Between(low, lowIncluded, high, highIncluded));
   }
 
-  private void refuseEmpty(Expression low, Expression high) throws ExpressionException {
-    if (low instanceof Literal from
-        && high instanceof Literal to
-        && from.value().compareTo(to.value()) > 0) {
+  private void refuseEmpty(Expression low, Expression high, boolean endsIncluded)
+      throws ExpressionException {
+    int order =
+        low instanceof Literal from && high instanceof Literal to
+            ? from.value().compareTo(to.value())
+            : -1;
+    if (order == 0 && !endsIncluded) {
+      throw new ExpressionException(
+          "`" + cursor.text() + "` is an interval that holds no value",
+          "write the value alone, or include the ends with [ and ]");
+    }
+    if (order > 0) {
       throw new ExpressionException(
           "`" + cursor.text() + "` is an interval whose low end is above its high end",
           "write the smaller value first");
@@ -259,7 +283,7 @@ final class TestParser {
       return endpoint;
     }
     String text = literal.value().plain();
-    Optional<String> known = choices.find(text);
+    Optional<String> known = choices.find(typed(text));
     if (known.isEmpty() && dialect == Dialect.KIND) {
       throw new ExpressionException("`" + text + "` is not a value of `" + input.name() + "`");
     }

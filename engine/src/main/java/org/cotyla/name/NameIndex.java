@@ -64,7 +64,7 @@ public final class NameIndex<T> {
   }
 
   private static boolean isMinus(String text, int i) {
-    return text.charAt(i) == '-'
+    return Names.isDash(text.charAt(i))
         && i > 0
         && Character.isWhitespace(text.charAt(i - 1))
         && i + 1 < text.length()

@@ -1,7 +1,6 @@
 package org.cotyla.name;
 
 import java.text.Normalizer;
-import java.util.Locale;
 
 /**
  * How plain-word names are compared: case, spaces, underscores, hyphens and accents do not matter.
@@ -20,19 +19,28 @@ public final class Names {
     for (int i = 0; i < parts.length(); i++) {
       char c = parts.charAt(i);
       if (!isSeparator(c) && Character.getType(c) != Character.NON_SPACING_MARK) {
-        key.append(c);
+        key.append(isApostrophe(c) ? '\'' : folded(c));
       }
     }
-    return key.toString().toLowerCase(Locale.ROOT);
+    return key.toString();
+  }
+
+  /** Letter by letter, since a whole word's capitals change with their place in it. */
+  private static char folded(char c) {
+    return Character.toLowerCase(Character.toUpperCase(c));
+  }
+
+  private static boolean isApostrophe(char c) {
+    return c == '\u2018' || c == '\u2019' || c == '\u02bc';
   }
 
   /** Whether the character only separates the words of a name. */
   static boolean isSeparator(char c) {
-    return Character.isWhitespace(c)
-        || Character.isSpaceChar(c)
-        || c == '_'
-        || c == '-'
-        || c == '\u2010'
-        || c == '\u2011';
+    return Character.isWhitespace(c) || Character.isSpaceChar(c) || c == '_' || isDash(c);
+  }
+
+  /** A hyphen, or what a spreadsheet program makes of one. */
+  static boolean isDash(char c) {
+    return c == '-' || (c >= '\u2010' && c <= '\u2015') || c == '\u2212';
   }
 }

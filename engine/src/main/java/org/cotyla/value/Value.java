@@ -3,6 +3,7 @@ package org.cotyla.value;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
+import java.util.Locale;
 
 /**
  * One known value. Values of the same type are ordered; comparing two types is a programming error.
@@ -87,7 +88,24 @@ public sealed interface Value extends Comparable<Value> {
 
     @Override
     public String literal() {
-      return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + '"';
+      StringBuilder literal = new StringBuilder(text.length() + 2).append('"');
+      text.chars().forEach(c -> literal.append(escaped((char) c)));
+      return literal.append('"').toString();
+    }
+
+    /** Signs that spreadsheet programs or people change are written by their numbers. */
+    private static String escaped(char c) {
+      if (c == '"' || c == '\\') {
+        return "\\" + c;
+      }
+      if (c == '\n') {
+        return "\\n";
+      }
+      boolean mark = Character.getType(c) == Character.NON_SPACING_MARK;
+      boolean safe = (c >= ' ' && c <= '~') || Character.isLetterOrDigit(c) || mark;
+      return safe || Character.isSurrogate(c)
+          ? String.valueOf(c)
+          : String.format(Locale.ROOT, "\\u%04x", (int) c);
     }
 
     @Override
