@@ -1,6 +1,7 @@
 package org.cotyla.firing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,11 +16,8 @@ import org.cotyla.protocol.Row;
  */
 final class DistinctTests {
 
-  /**
-   * One test of one input. The identity says what it means: Drools takes equal identities for one
-   * test.
-   */
-  record Numbered(int number, String identity, Symbol input, PreparedTest test) {}
+  /** One test of one input. */
+  record Numbered(int number, Symbol input, PreparedTest test) {}
 
   private final List<Numbered> tests;
   private final Map<Row, int[]> ofRows;
@@ -41,7 +39,7 @@ final class DistinctTests {
         String identity = input.index() + "|" + test.test().print();
         Numbered known = byIdentity.get(identity);
         if (known == null) {
-          known = new Numbered(tests.size(), identity, input, test);
+          known = new Numbered(tests.size(), input, test);
           byIdentity.put(identity, known);
           tests.add(known);
         }
@@ -58,6 +56,14 @@ final class DistinctTests {
 
   Numbered test(int number) {
     return tests.get(number);
+  }
+
+  /** The numbers of the row's tests that say something, without repeats. */
+  int[] telling(Row row) {
+    return Arrays.stream(of(row))
+        .filter(number -> !tests.get(number).test().isAnything())
+        .distinct()
+        .toArray();
   }
 
   /** The numbers of the row's tests, one for each column. */

@@ -8,7 +8,6 @@ import static org.drools.model.PatternDSL.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cotyla.firing.DistinctTests.Numbered;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Row;
 import org.drools.model.PatternDSL.PatternDef;
@@ -57,13 +56,10 @@ public final class RuleBase {
   private static Rule ruleFor(Row row, DistinctTests tests, String entryPoint) {
     Variable<TableFact> fact = declarationOf(TableFact.class, "fact", entryPoint(entryPoint));
     PatternDef<TableFact> pattern = pattern(fact);
-    int[] numbers = tests.of(row);
-    for (int column = 0; column < numbers.length; column++) {
-      Numbered test = tests.test(numbers[column]);
-      if (!test.test().isAnything()) {
-        CellPredicate predicate = new CellPredicate(test, row.tests().get(column).at());
-        pattern = pattern.expr(test.identity(), predicate);
-      }
+    int[] telling = tests.telling(row);
+    if (telling.length > 0) {
+      RowPredicate predicate = new RowPredicate(telling, row);
+      pattern = pattern.expr(entryPoint + ": " + predicate.identity(), predicate);
     }
     // A rule whose name repeats would silently replace the earlier one, so it holds the table too.
     return rule(PACKAGE, entryPoint + " row " + row.position())
