@@ -75,7 +75,13 @@ final class GivenReader {
     }
     if (low.get().compareTo(high.get()) > 0) {
       issues.error(
-          "C011", place, "the range from " + range.low() + " to " + range.high() + " is empty");
+          "C011",
+          place,
+          "the range from "
+              + Value.of(range.low()).plain()
+              + " to "
+              + Value.of(range.high()).plain()
+              + " is empty");
       return Optional.empty();
     }
     boolean sound = allowed(low.get()).isPresent() & allowed(high.get()).isPresent();
@@ -238,7 +244,7 @@ final class GivenReader {
 
   private static String describe(Given given) {
     if (given instanceof Amount amount) {
-      return "`" + amount.number().toPlainString() + "`";
+      return "`" + Value.of(amount.number()).plain() + "`";
     }
     if (given instanceof Word word) {
       return "`" + word.text() + "`";
