@@ -207,15 +207,25 @@ final class FormulaParser {
     return call();
   }
 
-  /** Whether the name is that of a function with its arguments after it, and not a field's. */
+  /**
+   * Whether a function with its arguments stands here, and not a field, which may have the same
+   * name or one that the function's begins with.
+   */
   private boolean isCalled(NameIndex.Found<Symbol> name) {
+    boolean isDate = Names.key(name.what().name()).equals("date") && bracketAt(name.end());
+    return isDate
+        || vocabulary
+            .functionAt(cursor.text(), cursor.at())
+            .filter(function -> function.end() >= name.end() && bracketAt(function.end()))
+            .isPresent();
+  }
+
+  private boolean bracketAt(int place) {
     int start = cursor.at();
-    cursor.moveTo(name.end());
+    cursor.moveTo(place);
     boolean bracket = cursor.looksAt("(");
     cursor.moveTo(start);
-    return bracket
-        && (Names.key(name.what().name()).equals("date")
-            || vocabulary.functionAt(cursor.text(), start).isPresent());
+    return bracket;
   }
 
   private int start() {

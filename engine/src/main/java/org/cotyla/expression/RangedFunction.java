@@ -99,7 +99,8 @@ public record RangedFunction(
   private PossibleValues over(List<Interval> box) {
     List<List<BigDecimal>> stops = new ArrayList<>();
     for (int i = 0; i < box.size(); i++) {
-      stops.addAll(Collections.nCopies(arguments.get(i).uses(), arguments.get(i).stops(box.get(i))));
+      stops.addAll(
+          Collections.nCopies(arguments.get(i).uses(), arguments.get(i).stops(box.get(i))));
     }
     List<Optional<BigDecimal>> corners = Boxes.corners(stops).stream().map(this::single).toList();
     boolean orNothing = corners.stream().anyMatch(Optional::isEmpty);
