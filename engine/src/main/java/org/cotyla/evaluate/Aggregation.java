@@ -37,7 +37,7 @@ final class Aggregation {
   private static PossibleValues count(List<Firing> counting) {
     long certain = counting.stream().filter(Firing::certain).count();
     List<Value> counts = new ArrayList<>();
-    for (long n = certain; n <= counting.size(); n++) {
+    for (long n = Math.max(1, certain); n <= counting.size(); n++) {
       counts.add(Value.of(n));
     }
     return PossibleValues.of(ValueSet.of(ValueType.NUMBER, counts));
@@ -45,40 +45,35 @@ final class Aggregation {
 
   private static PossibleValues fold(
       List<Firing> counting, int output, ValueType type, BinaryOperator<PossibleValues> operation) {
+    // In the order of the sheet, so that every digit is rounded as it would be for complete data.
     PossibleValues total = null;
-    boolean anyCertain = false;
+    boolean noneSoFar = true;
     for (Firing firing : counting) {
-      if (firing.certain()) {
-        PossibleValues result = firing.results().get(output);
-        total = total == null ? result : operation.apply(total, result);
-        anyCertain = true;
+      PossibleValues result = firing.results().get(output);
+      PossibleValues with = total == null ? result : operation.apply(total, result);
+      if (noneSoFar) {
+        with = with.union(result);
       }
-    }
-    for (Firing firing : counting) {
-      if (!firing.certain()) {
-        PossibleValues result = firing.results().get(output);
-        PossibleValues with = total == null ? result : operation.apply(total, result);
-        PossibleValues withOrWithout = total == null ? with : total.union(with);
-        // Without any certain row, each possible one may be the only one that matches.
-        total = anyCertain ? withOrWithout : withOrWithout.union(result);
-      }
+      total = firing.certain() || total == null ? with : total.union(with);
+      noneSoFar &= !firing.certain();
     }
     return total == null ? PossibleValues.nothing(type) : total;
   }
 
   private static PossibleValues extreme(PossibleValues a, PossibleValues b, int sign) {
-    if (a.orNothing() || b.orNothing() || a.type() != b.type()) {
-      return PossibleValues.nothing(a.type()).union(a).union(b);
+    if (a.isNothing() || b.isNothing() || a.type() != b.type()) {
+      return PossibleValues.nothing(a.type());
     }
     Interval left = a.values().hull();
     Interval right = b.values().hull();
-    return PossibleValues.of(
+    return new PossibleValues(
         ValueSet.between(
             a.type(),
             further(left.low(), right.low(), sign, -1),
             true,
             further(left.high(), right.high(), sign, 1),
-            true));
+            true),
+        a.orNothing() || b.orNothing());
   }
 
   /** The more extreme of two ends, where a missing end lies beyond every value on its side. */

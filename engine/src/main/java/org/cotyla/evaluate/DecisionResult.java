@@ -40,6 +40,10 @@ public record DecisionResult(
     boolean rows = counting().stream().allMatch(firing -> firing.standing() == Standing.DECIDES);
     boolean values = outputs.values().stream().allMatch(PossibleValues::isCertain);
     boolean list = table.votes() || table.hitPolicy().isList();
-    return faults.isEmpty() && values && (!list || rows);
+    boolean listed =
+        counting().stream()
+            .flatMap(firing -> firing.results().stream())
+            .allMatch(PossibleValues::isCertain);
+    return faults.isEmpty() && values && (!list || (rows && listed));
   }
 }

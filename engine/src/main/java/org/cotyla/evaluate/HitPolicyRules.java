@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.cotyla.expression.Scope;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.HitPolicy;
+import org.cotyla.value.PossibleValues;
 
 /**
  * Which of the rows that fired make up the result (DMN clause 8.2.8).
@@ -28,8 +30,8 @@ final class HitPolicyRules {
     boolean nonePossible = !anyCertain && (noDefault || !Coverage.isComplete(table, fired, values));
     return switch (table.hitPolicy()) {
       case UNIQUE, ANY -> together(table, fired, nonePossible);
-      case FIRST -> leading(fired, fired, nonePossible);
-      case PRIORITY -> leading(fired, Priorities.sorted(table, fired), nonePossible);
+      case FIRST -> leading(fired, upToFirstCertain(fired), nonePossible);
+      case PRIORITY -> leading(fired, Priorities.contenders(table, fired), nonePossible);
       case OUTPUT_ORDER -> all(Priorities.sorted(table, fired), nonePossible);
       case RULE_ORDER, COLLECT, SUM, MINIMUM, MAXIMUM, COUNT -> all(fired, nonePossible);
     };
@@ -43,26 +45,38 @@ final class HitPolicyRules {
     return new Selection(counting, fired.isEmpty(), nonePossible, List.of());
   }
 
-  /** The first of the rows in the given order that matches; those before it may. */
-  private static Selection leading(
-      List<Firing> inSheetOrder, List<Firing> inOrder, boolean nonePossible) {
+  private static List<Firing> upToFirstCertain(List<Firing> fired) {
     List<Firing> counting = new ArrayList<>();
-    for (Firing firing : inOrder) {
+    for (Firing firing : fired) {
       counting.add(firing);
       if (firing.certain()) {
         break;
       }
     }
+    return counting;
+  }
+
+  /** One of the rows that count is the result: those that no certain row goes before. */
+  private static Selection leading(
+      List<Firing> fired, List<Firing> counting, boolean nonePossible) {
     boolean certain = counting.size() == 1 && !nonePossible;
     Standing standing = certain ? Standing.DECIDES : Standing.MAY_DECIDE;
-    return selection(inSheetOrder, counting, standing, nonePossible, List.of());
+    return selection(fired, counting, standing, nonePossible, List.of());
   }
 
   /** All matching rows, of which the policy allows one, or several that agree. */
   private static Selection together(DecisionTable table, List<Firing> fired, boolean nonePossible) {
     boolean certain = !fired.isEmpty() && !nonePossible && agree(table, fired);
-    Standing standing = certain ? Standing.DECIDES : Standing.MAY_DECIDE;
-    return selection(fired, fired, standing, nonePossible, faults(table, fired));
+    List<Firing> counting =
+        fired.stream()
+            .map(
+                firing ->
+                    firing.standing(
+                        certain && (firing.certain() || fired.size() == 1)
+                            ? Standing.DECIDES
+                            : Standing.MAY_DECIDE))
+            .toList();
+    return new Selection(counting, fired.isEmpty(), nonePossible, faults(table, fired));
   }
 
   private static boolean agree(DecisionTable table, List<Firing> fired) {
@@ -70,18 +84,51 @@ final class HitPolicyRules {
     return alone || (table.hitPolicy() == HitPolicy.ANY && sameResults(fired));
   }
 
+  /** Whether the rows give the same whatever the open data are. */
   private static boolean sameResults(List<Firing> fired) {
+    Firing first = fired.get(0);
     return fired.stream()
         .allMatch(
             firing ->
-                firing.results().equals(fired.get(0).results())
-                    && firing.row().vote().equals(fired.get(0).row().vote()));
+                firing.row().vote().equals(first.row().vote())
+                    && outputs(first).allMatch(output -> isSame(firing, first, output)));
+  }
+
+  private static boolean isSame(Firing a, Firing b, int output) {
+    PossibleValues result = a.results().get(output);
+    boolean sameFormula =
+        a.row()
+            .results()
+            .get(output)
+            .expression()
+            .equals(b.row().results().get(output).expression());
+    return sameFormula || (result.isCertain() && result.equals(b.results().get(output)));
+  }
+
+  /** Whether the rows differ whatever the open data are. */
+  private static boolean differ(List<Firing> fired) {
+    Firing first = fired.get(0);
+    return fired.stream()
+        .anyMatch(
+            firing ->
+                !firing.row().vote().equals(first.row().vote())
+                    || outputs(first).anyMatch(output -> isOther(firing, first, output)));
+  }
+
+  private static boolean isOther(Firing a, Firing b, int output) {
+    PossibleValues one = a.results().get(output);
+    PossibleValues other = b.results().get(output);
+    return !(one.orNothing() && other.orNothing()) && !one.values().intersects(other.values());
+  }
+
+  private static IntStream outputs(Firing firing) {
+    return IntStream.range(0, firing.results().size());
   }
 
   private static List<Fault> faults(DecisionTable table, List<Firing> fired) {
     List<Firing> certain = fired.stream().filter(Firing::certain).toList();
     boolean any = table.hitPolicy() == HitPolicy.ANY;
-    if (certain.size() < 2 || (any && sameResults(certain))) {
+    if (certain.size() < 2 || (any && !differ(certain))) {
       return List.of();
     }
     String rows =

@@ -44,6 +44,12 @@ final class OpenData {
       addOpenTests(firing, open);
       firing.row().results().forEach(cell -> addReferences(cell.expression(), open));
     }
+    if (result.mayBeByDefault()) {
+      result
+          .table()
+          .otherwise()
+          .ifPresent(row -> row.results().forEach(cell -> addReferences(cell.expression(), open)));
+    }
     return open;
   }
 

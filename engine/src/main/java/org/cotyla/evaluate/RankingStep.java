@@ -1,13 +1,18 @@
 package org.cotyla.evaluate;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cotyla.evaluate.RankedOption.Availability;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Effect;
+import org.cotyla.protocol.HitPolicy;
 import org.cotyla.protocol.Option;
 import org.cotyla.protocol.Ranking;
 import org.cotyla.protocol.Vote;
@@ -49,8 +54,7 @@ final class RankingStep {
     for (DecisionTable voter : ranking.voters()) {
       DecisionResult result = results.get(voter);
       if (result != null) {
-        result.firings().stream()
-            .filter(Firing::counts)
+        voices(result)
             .forEach(
                 firing ->
                     firing
@@ -68,6 +72,18 @@ final class RankingStep {
       sums.add(sum(option, sums.size(), votes.getOrDefault(option.name(), List.of())));
     }
     return result(sums);
+  }
+
+  /** The rows that speak; under hit policy A rows that agree are one result and speak once. */
+  private static Collection<Firing> voices(DecisionResult result) {
+    if (result.table().hitPolicy() != HitPolicy.ANY) {
+      return result.counting();
+    }
+    Map<Optional<Vote>, Firing> byVote = new LinkedHashMap<>();
+    result.counting().stream()
+        .sorted(Comparator.comparing(Firing::standing))
+        .forEach(firing -> byVote.putIfAbsent(firing.row().vote(), firing));
+    return byVote.values();
   }
 
   private static Contribution contribution(Firing firing, Vote vote) {
@@ -95,7 +111,7 @@ final class RankingStep {
     List<Sum> sorted = new ArrayList<>(sums);
     sorted.sort(
         Comparator.comparing(Sum::isOut)
-            .thenComparing(sum -> sum.isOut() ? 0 : sum.points().now().negate().doubleValue())
+            .thenComparing(sum -> sum.isOut() ? BigDecimal.ZERO : sum.points().now().negate())
             .thenComparingInt(Sum::order));
     List<RankedOption> options = new ArrayList<>();
     ValueSet first = ValueSet.none(ValueType.TEXT);
