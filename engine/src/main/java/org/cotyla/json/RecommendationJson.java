@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -20,6 +21,12 @@ public final class RecommendationJson {
 
   private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
 
+  private static final Separators SEPARATORS =
+      Separators.createDefaultInstance()
+          .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+          .withArrayEmptySeparator("")
+          .withObjectEmptySeparator("");
+
   private RecommendationJson() {}
 
   /** The recommendation as JSON text, indented, with a line end at its end. */
@@ -27,7 +34,9 @@ public final class RecommendationJson {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.setPrettyPrinter(
-          new DefaultPrettyPrinter().withObjectIndenter(INDENT).withArrayIndenter(INDENT));
+          new DefaultPrettyPrinter(SEPARATORS)
+              .withObjectIndenter(INDENT)
+              .withArrayIndenter(INDENT));
       new RecommendationWriter(json, recommendation).write();
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);

@@ -1,0 +1,41 @@
+package org.cotyla.cli;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+
+/** Writes a file whole or not at all. */
+final class OutputFile {
+
+  private OutputFile() {}
+
+  /** Writes beside the file first and then moves it there, so that nobody ever meets half of it. */
+  static void write(Path file, String text) {
+    if (Files.isDirectory(file)) {
+      throw FileProblem.isFolder(file);
+    }
+    Path half = file.resolveSibling(".cotyla-" + UUID.randomUUID() + ".part");
+    try {
+      try {
+        Files.writeString(half, text, StandardOpenOption.CREATE_NEW);
+        move(half, file);
+      } finally {
+        Files.deleteIfExists(half);
+      }
+    } catch (IOException unwritable) {
+      throw FileProblem.writing(file, unwritable);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException otherwise) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

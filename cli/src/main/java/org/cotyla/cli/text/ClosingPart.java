@@ -1,0 +1,66 @@
+package org.cotyla.cli.text;
+
+import java.util.List;
+import org.cotyla.evaluate.Recommendation;
+import org.cotyla.issue.Issue;
+import org.cotyla.protocol.About;
+
+/** Remarks on the case and the protocol, and what the answer can be traced back to. */
+final class ClosingPart {
+
+  private static final int DIGEST_SHOWN = "sha256:".length() + 12;
+
+  private final Page page;
+
+  ClosingPart(Page page) {
+    this.page = page;
+  }
+
+  void write(Recommendation advice, boolean trace) {
+    remarks(advice, trace);
+    About about = advice.protocol().about();
+    page.blank();
+    page.paragraph(
+        0,
+        "Protocol "
+            + about.identifier()
+            + " "
+            + about.version()
+            + " "
+            + inShort(advice.identity().protocolDigest())
+            + ", case "
+            + inShort(advice.identity().caseDigest())
+            + ", engine "
+            + advice.identity().engineVersion()
+            + (trace ? "" : ". Every row that fired: --trace"));
+  }
+
+  private void remarks(Recommendation advice, boolean trace) {
+    List<Issue> ofCase = advice.remarks();
+    List<Issue> ofProtocol = advice.protocol().remarks();
+    if (ofCase.isEmpty() && ofProtocol.isEmpty()) {
+      return;
+    }
+    page.heading("Remarks");
+    ofCase.forEach(this::remark);
+    if (trace) {
+      ofProtocol.forEach(this::remark);
+    } else if (!ofProtocol.isEmpty()) {
+      page.marked(
+          2,
+          Mark.ITEM,
+          "the workbook was read with "
+              + Words.count(ofProtocol.size(), "remark")
+              + " (see --trace)");
+    }
+  }
+
+  private void remark(Issue issue) {
+    String help = issue.help().map(advice -> "; " + advice).orElse("");
+    page.marked(2, Mark.ITEM, issue.place().plain() + ": " + issue.message() + help);
+  }
+
+  private static String inShort(String digest) {
+    return digest.length() <= DIGEST_SHOWN ? digest : digest.substring(0, DIGEST_SHOWN);
+  }
+}

@@ -1,0 +1,73 @@
+package org.cotyla.cli.text;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.cotyla.evaluate.Fault;
+import org.cotyla.evaluate.Recommendation;
+import org.cotyla.finding.Datum;
+import org.cotyla.finding.Datum.Knowledge;
+import org.cotyla.finding.Findings;
+import org.cotyla.protocol.About;
+
+/** The caution, which protocol and case this is, and what forbids relying on the answer. */
+final class OpeningPart {
+
+  private final Page page;
+
+  OpeningPart(Page page) {
+    this.page = page;
+  }
+
+  void write(Recommendation advice, LocalDate today) {
+    About about = advice.protocol().about();
+    page.paragraph(0, about.caution());
+    page.blank();
+    page.hanging("Protocol  ", about.title() + ", version " + about.version());
+    theCase(advice.findings());
+    status(about);
+    about
+        .effectiveFrom()
+        .filter(from -> from.isAfter(today))
+        .ifPresent(
+            from -> page.warning("This protocol is meant to be in force from " + from + "."));
+    about
+        .reviewDue()
+        .filter(due -> due.isBefore(today))
+        .ifPresent(due -> page.warning("This protocol was due for review on " + due + "."));
+    faults(advice.faults());
+  }
+
+  private void theCase(Findings findings) {
+    List<Datum> asked =
+        findings.data().stream().filter(datum -> datum.knowledge() != Knowledge.NOT_YET).toList();
+    long stated = asked.stream().filter(datum -> datum.knowledge() != Knowledge.MISSING).count();
+    String title = findings.title().isBlank() ? "untitled" : findings.title();
+    page.hanging("Case      ", title);
+    page.hanging(
+        "Stage     ",
+        findings.stage() + ", " + stated + " of " + asked.size() + " findings stated");
+  }
+
+  private void status(About about) {
+    switch (about.status()) {
+      case DRAFT -> page.warning("This protocol is a draft; it is not in force.");
+      case SUPERSEDED -> page.warning("This protocol is superseded by a newer version.");
+      case WITHDRAWN -> page.warning("This protocol is withdrawn; do not use it.");
+      case IN_FORCE -> {}
+    }
+  }
+
+  private void faults(List<Fault> faults) {
+    if (faults.isEmpty()) {
+      return;
+    }
+    page.heading("The protocol contradicts itself on this case");
+    page.warning("Do not rely on what hangs on these decisions; tell the keeper of the protocol.");
+    faults.forEach(
+        fault ->
+            page.marked(
+                0,
+                Mark.WARNING,
+                fault.decision() + ": " + fault.message() + " (" + fault.code() + ")"));
+  }
+}

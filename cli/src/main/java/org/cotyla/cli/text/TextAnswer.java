@@ -1,0 +1,52 @@
+package org.cotyla.cli.text;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.cotyla.evaluate.DecisionResult;
+import org.cotyla.evaluate.RankingResult;
+import org.cotyla.evaluate.Recommendation;
+import org.cotyla.protocol.ShownAs;
+
+/** Writes a recommendation for people: what matters first, each statement with its row. */
+public final class TextAnswer {
+
+  private final int width;
+  private final Style style;
+
+  public TextAnswer(int width, Style style) {
+    this.width = width;
+    this.style = style;
+  }
+
+  /**
+   * The answer as text.
+   *
+   * @param today the day on which it is read, to say when the protocol is past its review
+   * @param trace whether every row that fired is added
+   */
+  public String write(Recommendation advice, LocalDate today, boolean trace) {
+    Page page = new Page(width, style);
+    new OpeningPart(page).write(advice, today);
+    new ShortPart(page).write(advice);
+    KnownValues known = new KnownValues(advice);
+    FollowOn follow = new FollowOn(advice.protocol());
+    Map<Boolean, List<DecisionResult>> headlines =
+        advice.shownAs(ShownAs.HEADLINE).stream()
+            .collect(Collectors.partitioningBy(one -> follow.followsFromRanking(one.table())));
+    HeadlinePart headlinePart = new HeadlinePart(page, advice, known);
+    headlinePart.write("What the findings point to", headlines.getOrDefault(false, List.of()));
+    for (RankingResult ranking : advice.rankings()) {
+      new RankingPart(page, advice, known).write(ranking);
+    }
+    headlinePart.write("What follows from that", headlines.getOrDefault(true, List.of()));
+    advice.shownAs(ShownAs.LIST).forEach(list -> new ListPart(page, known).write(list));
+    new MissingPart(page).write(advice);
+    if (trace) {
+      new TracePart(page, advice, known).write();
+    }
+    new ClosingPart(page).write(advice, trace);
+    return page.toString();
+  }
+}

@@ -1,0 +1,86 @@
+package org.cotyla.cli.text;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.cotyla.expression.Symbol;
+import org.cotyla.name.Names;
+import org.cotyla.protocol.Protocol;
+import org.cotyla.protocol.Row;
+import org.cotyla.protocol.Source;
+import org.cotyla.value.PossibleValues;
+import org.cotyla.value.Value;
+
+/** Small pieces of sentences. */
+final class Words {
+
+  private Words() {}
+
+  /** {@code a}, {@code a or b}, {@code a, b or c}. */
+  static String or(List<String> words) {
+    return joined(words, " or ");
+  }
+
+  /** {@code a}, {@code a and b}, {@code a, b and c}. */
+  static String and(List<String> words) {
+    return joined(words, " and ");
+  }
+
+  private static String joined(List<String> words, String last) {
+    int end = words.size() - 1;
+    return end < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, end)) + last + words.get(end);
+  }
+
+  /** The first of the words, and how many more there are. */
+  static String some(List<String> words, int most) {
+    return words.size() <= most
+        ? String.join(", ", words)
+        : String.join(", ", words.subList(0, most)) + " and " + (words.size() - most) + " more";
+  }
+
+  /** {@code 1 row}, {@code 2 rows}. */
+  static String count(int number, String one) {
+    return number + " " + one + (number == 1 ? "" : "s");
+  }
+
+  /** What a datum can be, a choice's values in the order of the protocol. */
+  static String values(PossibleValues possible, Symbol symbol) {
+    if (possible.isNothing()) {
+      return "nothing";
+    }
+    List<String> words;
+    if (possible.values().isFinite()) {
+      List<String> choices = symbol.choices();
+      words =
+          possible.values().values().stream()
+              .map(Value::plain)
+              .sorted(Comparator.comparingInt(choices::indexOf))
+              .collect(Collectors.toList());
+    } else {
+      words =
+          possible.values().parts().stream().map(part -> part.plain()).collect(Collectors.toList());
+    }
+    if (possible.orNothing()) {
+      words.add("nothing");
+    }
+    return or(words);
+  }
+
+  /** A row's id with its sources, each with its certainty in short. */
+  static String reference(Row row, Protocol protocol) {
+    String sources =
+        row.sources().stream()
+            .map(key -> protocol.source(key).map(Words::inShort).orElse(key))
+            .collect(Collectors.joining(", "));
+    return "[" + row.id() + (sources.isEmpty() ? "" : "; " + sources) + "]";
+  }
+
+  /** {@code SMITH-2001 (low)}; only the certainty when the key says the same. */
+  private static String inShort(Source source) {
+    String certainty = source.certainty().word();
+    boolean same = Names.key(source.key()).equals(Names.key(certainty));
+    return same ? certainty : source.key() + " (" + certainty + ")";
+  }
+}
