@@ -1,6 +1,7 @@
 package org.cotyla.compile;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,9 @@ import org.cotyla.value.ValueType;
 /** The Calculations sheet: formulas, and which of them are constants. */
 final class CalculationCompiler {
 
+  /** How long a chain of names may be whose types follow from each other; numbers need none. */
+  private static final int ROUNDS_AT_MOST = 100;
+
   private final List<Line> lines;
   private final NamedThings names;
   private final Dialect dialect;
@@ -43,7 +47,7 @@ final class CalculationCompiler {
   Vocabulary vocabulary() {
     Map<String, ValueType> types = new LinkedHashMap<>();
     lines.forEach(line -> types.put(line.get("name").text(), ValueType.NUMBER));
-    for (int round = 0; round <= lines.size(); round++) {
+    for (int round = 0; round < ROUNDS_AT_MOST; round++) {
       CellParser parser = new CellParser(names.with(types), dialect);
       boolean changed = false;
       for (Line line : lines) {
@@ -58,6 +62,15 @@ final class CalculationCompiler {
       }
     }
     return names.with(types);
+  }
+
+  /** Forwards, then backwards: chains are mostly written in one of the two ways. */
+  private static <T> List<T> inTurn(List<T> list, int round) {
+    List<T> turned = new ArrayList<>(list);
+    if (round % 2 > 0) {
+      Collections.reverse(turned);
+    }
+    return turned;
   }
 
   List<Calculation> compile(Vocabulary vocabulary) {
@@ -91,10 +104,11 @@ final class CalculationCompiler {
 
   private static Map<Symbol, Value> constants(Map<Symbol, Expression> formulas) {
     Map<Symbol, Value> constants = new HashMap<>();
+    List<Map.Entry<Symbol, Expression>> entries = List.copyOf(formulas.entrySet());
     boolean found = true;
-    while (found) {
+    for (int round = 0; found; round++) {
       found = false;
-      for (Map.Entry<Symbol, Expression> entry : formulas.entrySet()) {
+      for (Map.Entry<Symbol, Expression> entry : inTurn(entries, round)) {
         boolean ready =
             !constants.containsKey(entry.getKey())
                 && constants.keySet().containsAll(entry.getValue().references());

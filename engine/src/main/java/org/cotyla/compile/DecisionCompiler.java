@@ -64,12 +64,12 @@ final class DecisionCompiler {
             name -> VoteCompiler.of(draft, rankings.getOrDefault(name, List.of()), issues));
     List<Optional<Output>> then =
         draft.ranks().isNone() ? outputs.columns(draft, policy) : List.of();
-    if (ranking.isPresent() && policy.isAggregate()) {
+    if (ranking.isPresent() && (policy.isAggregate() || policy.needsPriorities())) {
       issues.error(
           "W159",
           draft.hitPolicy().at(),
           "a sheet that votes cannot have the hit policy " + policy.letters(),
-          "use C, or a single-hit policy when only one row may speak");
+          "use C, or U, A or F when only one row may speak");
     }
     List<Row> sound = new ArrayList<>();
     Optional<Row> otherwise = Optional.empty();

@@ -1,6 +1,7 @@
 package org.cotyla.compile;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.cotyla.draft.Text;
@@ -61,6 +62,9 @@ final class NameRules {
     }
     if (RESERVED.contains(Names.key(name))) {
       return "has a meaning of its own in cells";
+    }
+    if (name.toLowerCase(Locale.ROOT).matches("if\\P{L}.*")) {
+      return "starts with `if`, which begins a condition in cells";
     }
     for (int i = 0; i < name.length(); i++) {
       if (FORBIDDEN.indexOf(name.charAt(i)) >= 0 || Character.isISOControl(name.charAt(i))) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,6 +28,8 @@ final class OrderOfNeed {
   private final List<Step> ordered = new ArrayList<>();
   private final Set<Step> done = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<Step> path = new ArrayList<>();
+  private final List<Iterator<Step>> open = new ArrayList<>();
+  private final Set<Step> onPath = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Issues issues;
 
   private OrderOfNeed(Issues issues) {
@@ -41,20 +44,35 @@ final class OrderOfNeed {
     return order.ordered;
   }
 
-  private void visit(Step step) {
+  /** Goes down the needs on a path of its own, since a long chain would exhaust the stack. */
+  private void visit(Step first) {
+    enter(first);
+    while (!path.isEmpty()) {
+      Step step = path.get(path.size() - 1);
+      Iterator<Step> rest = open.get(open.size() - 1);
+      if (rest.hasNext()) {
+        enter(rest.next());
+      } else {
+        path.remove(path.size() - 1);
+        open.remove(open.size() - 1);
+        onPath.remove(step);
+        if (done.add(step)) {
+          ordered.add(step);
+        }
+      }
+    }
+  }
+
+  private void enter(Step step) {
     if (done.contains(step)) {
       return;
     }
-    if (placeOnPath(step) >= 0) {
+    if (!onPath.add(step)) {
       reportCircle(step);
       return;
     }
     path.add(step);
-    needed(step).forEach(this::visit);
-    path.remove(path.size() - 1);
-    if (done.add(step)) {
-      ordered.add(step);
-    }
+    open.add(needed(step).iterator());
   }
 
   /** Steps are compared by identity: two equal tables are still two steps. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cotyla.draft.DecisionDraft;
 import org.cotyla.draft.Text;
 import org.cotyla.expression.Symbol;
@@ -14,9 +15,12 @@ import org.cotyla.issue.CellRef;
 import org.cotyla.issue.Issues;
 import org.cotyla.name.NameIndex;
 import org.cotyla.name.NearestWord;
+import org.cotyla.protocol.Calculation;
+import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.DecisionTable.Output;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.HitPolicy;
+import org.cotyla.protocol.Row;
 import org.cotyla.value.ValueType;
 
 /**
@@ -111,13 +115,42 @@ final class OutputRules {
     boolean wrong =
         (sum && type != ValueType.NUMBER)
             || (order && (field.symbol().isChoice() || type == ValueType.YES_NO));
-    if (wrong && policy != HitPolicy.COUNT) {
+    if (wrong) {
       issues.error(
           "W168",
           cell.at(),
           "hit policy " + policy.letters() + " cannot work on `" + field.name() + "`",
           "its type must be number");
     }
+  }
+
+  /** Reports every list that a formula or a test's endpoint reads. */
+  void reportListsRead(List<Calculation> calculations, List<DecisionTable> decisions) {
+    for (Calculation calculation : calculations) {
+      reportListsRead(calculation.needs(), calculation.at());
+    }
+    Stream<Row> rows =
+        decisions.stream()
+            .flatMap(table -> Stream.concat(table.rows().stream(), table.otherwise().stream()));
+    rows.forEach(
+        row -> {
+          row.tests()
+              .forEach(test -> reportListsRead(test.prepared().test().references(), test.at()));
+          row.results()
+              .forEach(result -> reportListsRead(result.expression().references(), result.at()));
+        });
+  }
+
+  private void reportListsRead(Set<Symbol> names, CellRef at) {
+    names.stream()
+        .filter(this::isListOutput)
+        .forEach(
+            list ->
+                issues.error(
+                    "W154",
+                    at,
+                    "`" + list.name() + "` is a list, which no formula can read",
+                    "use the findings that lead to it"));
   }
 
   /** Reports every derived field that no decision gives. */

@@ -112,6 +112,7 @@ public final class ProtocolCompiler {
     DecisionCompiler compiler = new DecisionCompiler(vocabulary, outputs, options, rows, issues);
     List<DecisionTable> decisions = drafts.stream().map(compiler::compile).toList();
     outputs.reportUngiven(fields);
+    outputs.reportListsRead(calculations, decisions);
     return decisions;
   }
 
