@@ -154,6 +154,7 @@ final class CalculationCompiler {
         meaning.text(),
         references.keys(line.get("source"), "calculation `" + symbol.name() + "`"),
         Optional.ofNullable(constants.get(symbol)),
-        line.get("name").at());
+        line.get("name").at(),
+        line.get("expression").at());
   }
 }

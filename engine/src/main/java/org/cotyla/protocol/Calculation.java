@@ -14,6 +14,8 @@ import org.cotyla.value.Value;
  * @param expression how it is worked out
  * @param unit the UCUM code of its unit; empty for none
  * @param constant its value, when it is the same in every case
+ * @param at the cell of its name
+ * @param expressionAt the cell of its expression
  */
 public record Calculation(
     Symbol symbol,
@@ -22,7 +24,8 @@ public record Calculation(
     String meaning,
     List<String> sources,
     Optional<Value> constant,
-    CellRef at)
+    CellRef at,
+    CellRef expressionAt)
     implements Step {
 
   public Calculation {

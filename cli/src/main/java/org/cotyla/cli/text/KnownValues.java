@@ -13,6 +13,7 @@ import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
+import org.cotyla.issue.CellRef;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Row;
@@ -26,6 +27,7 @@ final class KnownValues {
 
   private final Map<Symbol, PossibleValues> values = new HashMap<>();
   private final Map<Symbol, String> units = new HashMap<>();
+  private final Map<Symbol, CellRef> formulas = new HashMap<>();
   private final Set<Symbol> notStated = new HashSet<>();
 
   KnownValues(Recommendation advice) {
@@ -40,6 +42,7 @@ final class KnownValues {
     }
     for (Calculation calculation : advice.protocol().calculations()) {
       units.put(calculation.symbol(), calculation.unit());
+      formulas.put(calculation.symbol(), calculation.expressionAt());
       PossibleValues value = advice.calculations().get(calculation.name());
       if (value != null) {
         values.put(calculation.symbol(), value);
@@ -114,6 +117,9 @@ final class KnownValues {
 
   private String named(Symbol symbol) {
     PossibleValues value = values.get(symbol);
-    return symbol.name() + (value == null ? "" : " = " + inWords(symbol, value));
+    CellRef formula = formulas.get(symbol);
+    return symbol.name()
+        + (value == null ? "" : " = " + inWords(symbol, value))
+        + (formula == null ? "" : " at " + formula.plain());
   }
 }
