@@ -45,6 +45,14 @@ class RecommendationJsonTest {
     assertThat(complaints(json(name))).isEmpty();
   }
 
+  @Test
+  @DisplayName("fits the published schema with the house protocol")
+  void houseFitsTheSchema() {
+    Run run = Run.with("{\"findings\": {}}", false, "recommend", "-", "--format", "json");
+    assertThat(run.code()).isZero();
+    assertThat(complaints(run.out())).isEmpty();
+  }
+
   @ParameterizedTest(name = "{0} replaced by {1}")
   @CsvSource(
       delimiter = ';',

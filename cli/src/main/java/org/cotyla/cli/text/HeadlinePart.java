@@ -17,7 +17,7 @@ import org.cotyla.value.Value;
 /** What the findings point to: each headline decision with the reason of the row that decides. */
 final class HeadlinePart {
 
-  private static final int MOST_ROWS = 4;
+  private static final int MOST_ROWS = 3;
   private static final int MOST_FINDINGS = 6;
 
   private final Page page;
@@ -94,9 +94,10 @@ final class HeadlinePart {
       lines.add(
           result.table().otherwise().map(row -> lead + because(row)).orElse(lead + "nothing"));
     }
-    lines.stream().limit(MOST_ROWS).forEach(line -> page.paragraph(4, line));
-    if (lines.size() > MOST_ROWS) {
-      page.paragraph(4, "and " + (lines.size() - MOST_ROWS) + " more rows that may decide");
+    int shown = lines.size() == MOST_ROWS + 1 ? lines.size() : MOST_ROWS;
+    lines.stream().limit(shown).forEach(line -> page.paragraph(4, line));
+    if (lines.size() > shown) {
+      page.paragraph(4, "and " + (lines.size() - shown) + " more rows that may decide");
     }
   }
 

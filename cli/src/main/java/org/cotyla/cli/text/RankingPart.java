@@ -17,6 +17,7 @@ import org.cotyla.protocol.Option;
 final class RankingPart {
 
   private static final int NEXT_WITH_REASON = 3;
+  private static final int MOST_OPTIONS = 4;
   private static final int MOST_FINDINGS = 8;
 
   private final Page page;
@@ -70,7 +71,13 @@ final class RankingPart {
     if (result.first().orNothing()) {
       others.add("none at all");
     }
-    return "First place is not certain; it could also go to " + Words.or(others) + ".";
+    return "First place is not certain; it could also go to " + named(others) + ".";
+  }
+
+  private static String named(List<String> options) {
+    return options.size() <= MOST_OPTIONS
+        ? Words.or(options)
+        : Words.some(options, MOST_OPTIONS - 1);
   }
 
   private List<String> decidedBy(String ranking) {

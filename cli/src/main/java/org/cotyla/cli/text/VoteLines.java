@@ -38,7 +38,9 @@ final class VoteLines {
     open.stream().limit(MOST_OPEN).forEach(this::vote);
     if (open.size() > MOST_OPEN) {
       page.marked(
-          INDENT, Mark.OPEN, "and " + (open.size() - MOST_OPEN) + " more rows that may count");
+          INDENT,
+          Mark.OPEN,
+          "and " + Words.count(open.size() - MOST_OPEN, "more row") + " that may count");
     }
     if (option.votes().isEmpty()) {
       page.paragraph(INDENT, "No row speaks for or against it.");
