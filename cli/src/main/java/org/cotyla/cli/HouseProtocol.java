@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.ServiceLoader;
+import org.cotyla.expression.FormulaFunction;
+import org.cotyla.expression.FormulaLibrary;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.workbook.Workbooks;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +27,10 @@ final class HouseProtocol {
       return readable(named);
     }
     Optional<Path> edited = home.map(folder -> folder.resolve("rules").resolve(FILE));
-    return edited.filter(Files::isRegularFile).map(Workbooks::read).orElseGet(HouseProtocol::copy);
+    return edited
+        .filter(Files::isRegularFile)
+        .map(file -> Workbooks.read(file, functions()))
+        .orElseGet(HouseProtocol::copy);
   }
 
   private static Protocol readable(Path file) {
@@ -33,7 +39,7 @@ final class HouseProtocol {
     }
     try (InputStream in = Files.newInputStream(file)) {
       Path name = file.getFileName();
-      return Workbooks.read(String.valueOf(name), in, List.of());
+      return Workbooks.read(String.valueOf(name), in, functions());
     } catch (IOException unreadable) {
       throw FileProblem.reading(file, unreadable);
     }
@@ -44,9 +50,16 @@ final class HouseProtocol {
       if (in == null) {
         throw new IllegalStateException("the house protocol is missing from this build");
       }
-      return Workbooks.read(FILE, in, List.of());
+      return Workbooks.read(FILE, in, functions());
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
+  }
+
+  /** Every library on the class path, since the house protocol calls those of hip geometry. */
+  private static List<FormulaFunction> functions() {
+    return ServiceLoader.load(FormulaLibrary.class).stream()
+        .flatMap(library -> library.get().functions().stream())
+        .toList();
   }
 }
