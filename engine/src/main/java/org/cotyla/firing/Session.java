@@ -37,6 +37,7 @@ public final class Session implements AutoCloseable {
     TableFact fact = new TableFact(values, tests.get(table));
     entryPoint.insert(fact);
     session.fireAllRules();
+    fact.rethrow();
     fact.fired().sort(SHEET_ORDER);
     List<FiredRow> fired = new ArrayList<>(fact.fired().size());
     List<Truth> allTrue = List.of();

@@ -15,6 +15,7 @@ final class TableFact {
   private final DistinctTests tests;
   private final @Nullable Truth[] truths;
   private final List<Row> fired = new ArrayList<>();
+  private @Nullable RuntimeException fault;
 
   TableFact(Scope values, DistinctTests tests) {
     this.values = values;
@@ -27,10 +28,27 @@ final class TableFact {
     Truth truth = truths[number];
     if (truth == null) {
       Numbered numbered = tests.test(number);
-      truth = numbered.test().truth(values.valueOf(numbered.input()), values);
+      truth = truth(numbered);
       truths[number] = truth;
     }
     return truth;
+  }
+
+  /** Drools never sees an exception, which would come back as one of its own. */
+  private Truth truth(Numbered test) {
+    try {
+      return test.test().truth(values.valueOf(test.input()), values);
+    } catch (RuntimeException thrown) {
+      fault = thrown;
+      return Truth.FALSE;
+    }
+  }
+
+  /** Throws what a test threw, as a function that a host adds may. */
+  void rethrow() {
+    if (fault != null) {
+      throw fault;
+    }
   }
 
   void fired(Row row) {

@@ -92,7 +92,7 @@ public final class SampleDraft {
   }
 
   /** Adds a row to the decision of that number, with its because and source. */
-  SampleDraft row(int decision, String... cells) {
+  public SampleDraft row(int decision, String... cells) {
     String[] row = java.util.Arrays.copyOf(cells, cells.length + 2);
     row[cells.length] = "Reason.";
     row[cells.length + 1] = "S";
@@ -100,49 +100,49 @@ public final class SampleDraft {
     return this;
   }
 
-  SampleDraft about(String key, String value) {
+  public SampleDraft about(String key, String value) {
     about.put(key, value);
     return this;
   }
 
-  SampleDraft without(String key) {
+  public SampleDraft without(String key) {
     about.remove(key);
     return this;
   }
 
   /** Changes a cell of a sheet with headings; rows are counted from 0. */
-  SampleDraft set(String sheet, int row, String heading, String text) {
+  public SampleDraft set(String sheet, int row, String heading, String text) {
     sheets.get(sheet).get(row)[headings(sheet).indexOf(heading)] = text;
     return this;
   }
 
-  SampleDraft add(String sheet, String... cells) {
+  public SampleDraft add(String sheet, String... cells) {
     line(sheet, cells);
     return this;
   }
 
   /** Changes the head of a decision: its name, hit policy, question, ranking or way to show. */
-  SampleDraft head(int decision, int key, String text) {
+  public SampleDraft head(int decision, int key, String text) {
     decisions.get(decision).head[key] = text;
     return this;
   }
 
-  SampleDraft when(int decision, int column, String name) {
+  public SampleDraft when(int decision, int column, String name) {
     decisions.get(decision).when.set(column, name);
     return this;
   }
 
-  SampleDraft then(int decision, int column, String name) {
+  public SampleDraft then(int decision, int column, String name) {
     decisions.get(decision).then.set(column, name);
     return this;
   }
 
-  SampleDraft cell(int decision, int row, int column, String text) {
+  public SampleDraft cell(int decision, int row, int column, String text) {
     decisions.get(decision).rows.get(row)[column] = text;
     return this;
   }
 
-  SampleDraft noRows(int decision) {
+  public SampleDraft noRows(int decision) {
     decisions.get(decision).rows.clear();
     return this;
   }
@@ -222,7 +222,7 @@ public final class SampleDraft {
   }
 
   /** Every issue of the draft. */
-  List<Issue> issues() {
+  public List<Issue> issues() {
     Issues issues = new Issues();
     compile(issues);
     return issues.list();
