@@ -27,6 +27,11 @@ public final class NearestWord {
         .map(Scored::word);
   }
 
+  /** Whether at most so many letters must be changed, added or left out to get the other word. */
+  public static boolean isWithin(int changes, String word, String other) {
+    return new LevenshteinDistance(changes).apply(word, other) >= 0;
+  }
+
   /** A help line: the nearest word, then what is valid when that is a short list. */
   public static String help(String wrong, Collection<String> valid) {
     Optional<String> nearest = to(wrong, valid);

@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.cotyla.value.Value;
 import org.fhir.ucum.Decimal;
 import org.fhir.ucum.UcumEssenceService;
@@ -22,11 +20,14 @@ public final class Units {
   /** One with 33 zeros: the library rounds to the digits that it is given. */
   private static final String ONE = "1." + "0".repeat(33);
 
+  /** No unit that people write is longer; a longer text is not looked at. */
+  private static final int LENGTH_AT_MOST = 100;
+
   private Units() {}
 
   /** Whether the code is a unit of UCUM. */
   public static boolean isKnown(String code) {
-    return !code.isEmpty() && Ucum.isKnown(code);
+    return !code.isEmpty() && code.length() <= LENGTH_AT_MOST && Ucum.isKnown(code);
   }
 
   /**
@@ -43,13 +44,14 @@ public final class Units {
     return Ucum.factor(from, to).map(factor -> quantity.multiply(factor, Value.ARITHMETIC));
   }
 
-  /** The library's service, loaded when the first unit is asked for, and what it has answered. */
+  /** The library's service, loaded when the first unit is asked for. */
   private static final class Ucum {
     private static final UcumService SERVICE = load();
-    private static final Map<String, Boolean> KNOWN = new ConcurrentHashMap<>();
 
     static boolean isKnown(String code) {
-      return KNOWN.computeIfAbsent(code, unit -> SERVICE.validate(unit) == null);
+      synchronized (SERVICE) {
+        return SERVICE.validate(code) == null;
+      }
     }
 
     static Optional<BigDecimal> factor(String from, String to) {

@@ -3,8 +3,8 @@ package org.cotyla.workbook;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Optional;
-import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.cotyla.name.Names;
+import org.cotyla.name.NearestWord;
 
 /**
  * Finds the key word that a cell nearly says. Stricter than the help for a wrong name: a heading
@@ -31,7 +31,7 @@ final class NearMiss {
       return false;
     }
     int limit = word.length() <= SHORT ? 1 : 2;
-    return new LevenshteinDistance(limit).apply(text, word) >= 0
+    return NearestWord.isWithin(limit, text, word)
         || (word.length() > 3 && Arrays.equals(sorted(text), sorted(word)));
   }
 
