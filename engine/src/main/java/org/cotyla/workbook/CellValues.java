@@ -19,12 +19,32 @@ record CellValues(
    * @param type the format's letter for the kind of value
    * @param style the number of its style, or empty
    * @param value what is stored, or empty
+   * @param inline the text that stands in the cell itself; it counts only when the type says so
    * @param formula the formula, when it has one; empty for a copy of a formula that stands
    *     elsewhere
    * @param linksOut whether the formula reads another workbook
    */
   record Stored(
-      String type, String style, String value, Optional<String> formula, boolean linksOut) {}
+      String type,
+      String style,
+      String value,
+      Optional<String> inline,
+      Optional<String> formula,
+      boolean linksOut) {
+
+    private boolean isInline() {
+      return type.equals("inlineStr");
+    }
+
+    /** Some programs store a new text beside the old one, which every other program then shows. */
+    private boolean isTorn() {
+      return isInline() && !value.isEmpty() && !inline.orElse(value).equals(value);
+    }
+
+    private String content() {
+      return isInline() ? inline.orElse(value) : value;
+    }
+  }
 
   /** The cell, blank when nothing is stored; an exception means that the file is damaged. */
   Cell cell(CellRef at, Stored stored) {
@@ -36,7 +56,19 @@ record CellValues(
           "the formula reads another workbook: `" + shown(stored) + "`",
           "write the value itself");
     }
-    boolean nothing = stored.value().isEmpty();
+    if (stored.isTorn()) {
+      return Cell.faulty(
+          at,
+          TidyText.of(stored.content()),
+          "W028",
+          "the cell holds two texts, `"
+              + TidyText.shortened(TidyText.of(stored.content()))
+              + "` and `"
+              + TidyText.shortened(TidyText.of(stored.value()))
+              + "`",
+          "type it again in a spreadsheet program and save the workbook");
+    }
+    boolean nothing = stored.content().isEmpty();
     if (nothing && stored.formula().isPresent() && !stored.type().equals("str")) {
       return Cell.faulty(
           at,
@@ -50,7 +82,7 @@ record CellValues(
     }
     return switch (stored.type()) {
       case "s" -> Cell.of(at, strings.get(Integer.parseInt(stored.value().strip())));
-      case "str", "inlineStr" -> Cell.of(at, TidyText.unescaped(stored.value()));
+      case "str", "inlineStr" -> Cell.of(at, TidyText.unescaped(stored.content()));
       case "b" -> Cell.of(at, WorkbookPart.isTrue(stored.value().strip()) ? "true" : "false");
       case "e" -> error(at, TidyText.of(stored.value()));
       case "d" -> Cell.of(at, isoDate(stored.value().strip()));

@@ -115,6 +115,7 @@ final class SheetPart {
     String style = attribute(xml, "s", "");
     String value = "";
     Optional<String> formula = Optional.empty();
+    Optional<String> inline = Optional.empty();
     boolean linksOut = false;
     while (xml.hasNext()) {
       int event = xml.next();
@@ -127,14 +128,14 @@ final class SheetPart {
             linksOut = linksOut(text, shared);
           }
           case "v" -> value = xml.getElementText();
-          case "is" -> value = SharedStrings.richText(xml, "is");
+          case "is" -> inline = Optional.of(SharedStrings.richText(xml, "is"));
           default -> {}
         }
       } else if (event == XMLStreamConstants.END_ELEMENT && xml.getLocalName().equals("c")) {
         break;
       }
     }
-    return new CellValues.Stored(type, style, value, formula, linksOut);
+    return new CellValues.Stored(type, style, value, inline, formula, linksOut);
   }
 
   /** A formula that is filled down is written out only once; the copies name it by number. */

@@ -93,6 +93,13 @@ class CellRefusalTest {
             () -> changed(set("Grading!B7", 0.125, "[Red]0.00%")),
             "error W024 Grading!B7: the cell shows 12.5 %, but `0.125` is stored" + GENERAL),
         new Bad(
+            "an edited text beside the old one",
+            () ->
+                SampleWorkbook.stored(
+                    "<c r=\"B7\" t=\"inlineStr\"><v>severe</v><is><t>mild</t></is></c>"),
+            "error W028 Grading!B7: the cell holds two texts, `mild` and `severe`"
+                + "\n      help: type it again in a spreadsheet program and save the workbook"),
+        new Bad(
             "a date before the first",
             () -> changed(set("Grading!B7", -3, "yyyy-mm-dd")),
             "error W025 Grading!B7: the cell has a date's format, but `-3` is no date"

@@ -144,4 +144,12 @@ final class SampleWorkbook {
   static Consumer<XSSFWorkbook> clear(String place) {
     return workbook -> at(workbook, place).setBlank();
   }
+
+  /** The sound workbook in which the cell B7 of Grading is stored as the given XML. */
+  static byte[] stored(String cell) {
+    return Zips.edited(
+        soundBytes(),
+        "xl/worksheets/sheet4.xml",
+        text -> text.replaceFirst("<c r=\"B7\".*?</c>", cell));
+  }
 }
