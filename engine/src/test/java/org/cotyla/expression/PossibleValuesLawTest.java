@@ -22,7 +22,7 @@ import org.cotyla.value.ValueSet;
 import org.cotyla.value.ValueType;
 
 /** Whatever the open data turn out to be, the result lies inside what was said before. */
-@PropertyDefaults(tries = 3000, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 1500, edgeCases = EdgeCasesMode.NONE)
 class PossibleValuesLawTest {
 
   private static final int SAMPLES = 12;

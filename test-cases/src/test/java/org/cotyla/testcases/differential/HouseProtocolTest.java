@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 class HouseProtocolTest {
 
   private static final int CASES = 2000;
-  private static final int COMPLETIONS = 2;
+  private static final int COMPLETIONS = 1;
 
   private final Protocol protocol =
       Workbooks.read(Path.of(System.getProperty("cotyla.home"), "rules/acetabular-revision.xlsx"));
