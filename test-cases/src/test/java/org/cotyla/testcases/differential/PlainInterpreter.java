@@ -110,8 +110,10 @@ final class PlainInterpreter {
       }
     }
     for (DecisionTable table : protocol.decisions()) {
-      if (table.gives().contains(symbol)) {
-        return decided(table).outputs.get(symbol.name());
+      for (DecisionTable.Output output : table.outputs()) {
+        if (output.symbol().equals(symbol)) {
+          return decided(table).outputs.get(symbol.name());
+        }
       }
     }
     for (Ranking ranking : protocol.rankings()) {
