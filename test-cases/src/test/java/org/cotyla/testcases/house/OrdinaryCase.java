@@ -83,8 +83,12 @@ public final class OrdinaryCase {
     return new Answer(engine.evaluate(Case.of(findings).atStage(stage)));
   }
 
+  /** The stage and whatever is not as in the ordinary case. */
   @Override
   public String toString() {
-    return stage + " " + findings;
+    Map<String, Object> unusual = new LinkedHashMap<>(findings);
+    unusual.entrySet().removeAll(OrdinaryFindings.PLANNING.entrySet());
+    unusual.entrySet().removeAll(OrdinaryFindings.THEATRE.entrySet());
+    return stage + " " + unusual;
   }
 }
