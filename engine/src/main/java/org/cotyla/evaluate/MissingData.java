@@ -23,9 +23,11 @@ final class MissingData {
       List<RankingResult> rankings,
       OpenData open) {
     Map<Symbol, List<String>> firsts = new LinkedHashMap<>();
+    Map<Symbol, List<String>> points = new LinkedHashMap<>();
     Map<Symbol, List<String>> changes = new LinkedHashMap<>();
     for (RankingResult ranking : rankings) {
       note(firsts, open.of(ranking), ranking.ranking().name());
+      note(points, open.ofPoints(ranking), ranking.ranking().name());
     }
     for (DecisionResult decision : decisions) {
       DecisionTable table = decision.table();
@@ -40,10 +42,12 @@ final class MissingData {
                 new MissingDatum(
                     datum,
                     firsts.getOrDefault(datum.field().symbol(), List.of()),
-                    changes.getOrDefault(datum.field().symbol(), List.of())))
+                    changes.getOrDefault(datum.field().symbol(), List.of()),
+                    points.getOrDefault(datum.field().symbol(), List.of())))
         .sorted(
             Comparator.<MissingDatum>comparingInt(missing -> -missing.mayChangeFirst().size())
-                .thenComparingInt(missing -> -missing.mayChange().size()))
+                .thenComparingInt(missing -> -missing.mayChange().size())
+                .thenComparingInt(missing -> -missing.mayChangePoints().size()))
         .toList();
   }
 

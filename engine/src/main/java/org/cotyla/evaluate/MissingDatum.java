@@ -8,17 +8,23 @@ import org.cotyla.finding.Datum;
  *
  * @param datum the datum
  * @param mayChangeFirst the rankings whose first place it may change
- * @param mayChange the decisions whose result it may change, in the order of the workbook; when
- *     this and the first list are empty, it cannot change anything in this case
+ * @param mayChange the decisions whose result it may change, in order of need
+ * @param mayChangePoints the rankings in which it may change some option's points or rule it out
  */
-public record MissingDatum(Datum datum, List<String> mayChangeFirst, List<String> mayChange) {
+public record MissingDatum(
+    Datum datum,
+    List<String> mayChangeFirst,
+    List<String> mayChange,
+    List<String> mayChangePoints) {
+
   public MissingDatum {
     mayChangeFirst = List.copyOf(mayChangeFirst);
     mayChange = List.copyOf(mayChange);
+    mayChangePoints = List.copyOf(mayChangePoints);
   }
 
   /** Whether it may change anything; false is a proof. */
   public boolean mayMatter() {
-    return !mayChangeFirst.isEmpty() || !mayChange.isEmpty();
+    return !mayChangeFirst.isEmpty() || !mayChange.isEmpty() || !mayChangePoints.isEmpty();
   }
 }

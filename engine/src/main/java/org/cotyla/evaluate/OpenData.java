@@ -70,6 +70,16 @@ final class OpenData {
     return open;
   }
 
+  /** The open fields that any option's points or availability hang on. */
+  Set<Symbol> ofPoints(RankingResult result) {
+    Set<Symbol> open = new LinkedHashSet<>();
+    result.options().stream()
+        .flatMap(option -> option.contributions().stream())
+        .filter(contribution -> !contribution.isCertain())
+        .forEach(contribution -> addOpenVote(contribution.firing(), open));
+    return open;
+  }
+
   /** Under a single-hit policy a vote hangs on the rows that go before it as well. */
   private void addOpenVote(Firing firing, Set<Symbol> open) {
     DecisionResult voter = decisions.get(firing.table());

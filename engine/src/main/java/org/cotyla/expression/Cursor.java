@@ -77,6 +77,13 @@ final class Cursor {
     return false;
   }
 
+  /** Takes a word in capitals or not. */
+  boolean takeWordInAnyCase(String word) {
+    skipSpace();
+    String there = text.substring(at, Math.min(text.length(), at + word.length()));
+    return there.equalsIgnoreCase(word) && takeWord(there);
+  }
+
   boolean looksAtWord(String word) {
     if (!looksAt(word)) {
       return false;

@@ -51,14 +51,18 @@ final class LiteralReader {
   }
 
   private Optional<Boolean> yesOrNo() {
-    boolean kind = dialect == Dialect.KIND;
-    if (cursor.takeWord("true") || (kind && cursor.takeWord("yes"))) {
+    if (cursor.takeWord("true") || takesKindly("yes") || takesKindly("true")) {
       return Optional.of(true);
     }
-    if (cursor.takeWord("false") || (kind && cursor.takeWord("no"))) {
+    if (cursor.takeWord("false") || takesKindly("no") || takesKindly("false")) {
       return Optional.of(false);
     }
     return Optional.empty();
+  }
+
+  /** Spreadsheet programs like to start a cell with a capital. */
+  private boolean takesKindly(String word) {
+    return dialect == Dialect.KIND && cursor.takeWordInAnyCase(word);
   }
 
   private Optional<Value> number() throws ExpressionException {

@@ -1,5 +1,6 @@
 package org.cotyla.identity;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.cotyla.finding.Datum;
@@ -21,7 +22,8 @@ public final class CaseDigest {
     ObjectNode data = json.putObject("findings");
     for (Datum datum : findings.data()) {
       if (datum.knowledge() == Knowledge.RECORDED || datum.knowledge() == Knowledge.PARTLY) {
-        data.put(datum.field().name(), datum.value().plain());
+        ArrayNode parts = data.putArray(datum.field().name());
+        datum.value().values().parts().forEach(part -> parts.add(part.plain()));
       }
     }
     return CanonicalJson.digest(json);

@@ -141,6 +141,7 @@ final class RecommendationWriter {
     json.writeBooleanField("mayMatter", missing.mayMatter());
     strings("mayChangeFirst", missing.mayChangeFirst());
     strings("mayChange", missing.mayChange());
+    strings("mayChangePoints", missing.mayChangePoints());
     json.writeEndObject();
   }
 

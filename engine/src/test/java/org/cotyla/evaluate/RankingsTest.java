@@ -158,6 +158,10 @@ class RankingsTest {
     assertThat(advice.missing())
         .extracting(m -> m.datum().field().name())
         .contains("width", "firm");
-    assertThat(advice.missing()).noneMatch(MissingDatum::mayMatter);
+    assertThat(advice.missing()).extracting(MissingDatum::mayChangeFirst).containsOnly(List.of());
+    assertThat(advice.missing())
+        .filteredOn(MissingDatum::mayMatter)
+        .extracting(m -> m.datum().field().name() + " " + m.mayChangePoints())
+        .containsExactlyInAnyOrder("width [plan]", "firm [plan]");
   }
 }

@@ -44,6 +44,7 @@ class KindCellsTest {
         arguments("a choice that starts with a digit", grade, "3B, mild", "\"3B\", \"mild\""),
         arguments("none of several choices", grade, "not(mild, 3b)", "not(\"mild\", \"3B\")"),
         arguments("another field of the same choices", grade, "other grade", "other grade"),
+        arguments("a yes with a capital", SampleNames.ANSWER, "Yes, NO", "true, false"),
         arguments("yes", SampleNames.ANSWER, "yes", "true"),
         arguments("no", SampleNames.ANSWER, "no", "false"),
         arguments("true", SampleNames.ANSWER, "true", "true"),

@@ -50,6 +50,9 @@ final class MissingPart {
     if (!missing.mayChangeFirst().isEmpty()) {
       return Words.and(missing.mayChangeFirst().stream().map(name -> "the first " + name).toList());
     }
+    if (missing.mayChange().isEmpty()) {
+      return "points of a " + Words.and(missing.mayChangePoints()) + ", not which comes first";
+    }
     return Words.some(missing.mayChange(), MOST_DECISIONS);
   }
 
