@@ -20,6 +20,8 @@ import org.cotyla.value.ValueSet;
 /** Reads cases against a protocol's fields. Immutable. */
 public final class FindingsReader {
 
+  private static final int LONGEST_QUOTED = 60;
+
   private final List<Field> given;
   private final NameIndex<Field> fields;
   private final List<String> names;
@@ -39,15 +41,15 @@ public final class FindingsReader {
    */
   public Findings read(Case given) {
     Issues issues = new Issues();
-    int stage = stage(given.stage(), issues);
+    int stage = stage(given, issues);
     Map<Field, ValueSet> stated = new HashMap<>();
-    Map<Field, String> seen = new HashMap<>();
+    Map<Field, Case.Finding> seen = new HashMap<>();
     for (Case.Finding finding : given.findings()) {
-      Place place = new Place.InCase(finding.field());
+      Place place = finding.place();
       Optional<Field> field = field(finding.field(), stage, place, issues);
-      String earlier = field.map(known -> seen.putIfAbsent(known, finding.field())).orElse(null);
+      Case.Finding earlier = field.map(known -> seen.putIfAbsent(known, finding)).orElse(null);
       if (earlier != null) {
-        issues.error("C002", place, "the field is stated twice, also as `" + earlier + "`");
+        issues.error("C002", place, "the field is stated twice, also " + where(earlier));
       }
       field
           .flatMap(known -> new GivenReader(known, place, issues).read(finding.given()))
@@ -61,7 +63,18 @@ public final class FindingsReader {
     return new Findings(given.title(), stages.get(stage), data, remarks);
   }
 
-  private int stage(Optional<String> named, Issues issues) {
+  private static String where(Case.Finding finding) {
+    return finding.place() instanceof Place.InCase
+        ? "as `" + finding.field() + "`"
+        : "at " + finding.place().plain();
+  }
+
+  private static String shortened(String name) {
+    return name.length() <= LONGEST_QUOTED ? name : name.substring(0, LONGEST_QUOTED) + "...";
+  }
+
+  private int stage(Case given, Issues issues) {
+    Optional<String> named = given.stage();
     if (named.isEmpty()) {
       return 0;
     }
@@ -69,7 +82,7 @@ public final class FindingsReader {
     if (known.isEmpty()) {
       issues.error(
           "C009",
-          new Place.InCase(""),
+          given.stagePlace(),
           "`" + named.get() + "` is not a stage of this protocol",
           NearestWord.help(named.get(), stages));
     }
@@ -82,7 +95,9 @@ public final class FindingsReader {
       issues.error(
           "C001",
           place,
-          "this protocol has no such field",
+          place instanceof Place.InCase
+              ? "this protocol has no such field"
+              : "this protocol has no field `" + shortened(name) + "`",
           NearestWord.to(name, names).map(nearest -> "did you mean `" + nearest + "`?"));
       return field;
     }

@@ -30,6 +30,12 @@ public sealed interface Given {
     }
   }
 
+  /**
+   * What a person wrote in a form, with the UCUM code beside it if one stands there: a value, a
+   * range as {@code 70..80}, or alternatives as {@code 2A or 2B}. The field decides how it is read.
+   */
+  record Written(String text, Optional<String> unit) implements Given {}
+
   static Given of(BigDecimal number) {
     return new Amount(number, Optional.empty());
   }

@@ -12,6 +12,7 @@ import org.cotyla.finding.Given.Day;
 import org.cotyla.finding.Given.OneOf;
 import org.cotyla.finding.Given.Range;
 import org.cotyla.finding.Given.Word;
+import org.cotyla.finding.Given.Written;
 import org.cotyla.finding.Given.YesNo;
 import org.cotyla.issue.Issues;
 import org.cotyla.issue.Place;
@@ -41,6 +42,9 @@ final class GivenReader {
 
   /** The values that the case leaves possible, or nothing when it is faulty. */
   Optional<ValueSet> read(Given given) {
+    if (given instanceof Written written) {
+      return new WrittenReader(field, place, issues).read(written).flatMap(this::read);
+    }
     if (given instanceof OneOf oneOf) {
       return alternatives(oneOf.alternatives());
     }

@@ -1,7 +1,7 @@
 package org.cotyla.issue;
 
 /** Where an issue lies, in words that a person can follow. */
-public sealed interface Place permits CellRef, Place.InCase, Place.Whole {
+public sealed interface Place permits CellRef, Place.InCase, Place.InFile, Place.Whole {
 
   /** The place as it is printed before the message. */
   String plain();
@@ -11,6 +11,14 @@ public sealed interface Place permits CellRef, Place.InCase, Place.Whole {
     @Override
     public String plain() {
       return field.isEmpty() ? "case" : "case field `" + field + "`";
+    }
+  }
+
+  /** A place in one of several files that were given. */
+  record InFile(String file, Place place) implements Place {
+    @Override
+    public String plain() {
+      return file + ": " + place.plain();
     }
   }
 

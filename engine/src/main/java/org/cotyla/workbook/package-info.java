@@ -1,7 +1,6 @@
 /**
  * From the bytes of an {@code .xlsx} workbook to a protocol: the archive, the grid of cells, the
- * sheets. The only package that knows of spreadsheet files; it does not know what a cell's text
- * means.
+ * sheets. The only package that reads spreadsheet files; it does not know what a cell's text means.
  */
 @NullMarked
 package org.cotyla.workbook;

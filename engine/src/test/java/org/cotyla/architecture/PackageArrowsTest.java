@@ -51,8 +51,15 @@ class PackageArrowsTest {
                   "value",
                   "name")),
           Map.entry(
+              "caseform",
+              Set.of("workbook", "finding", "draft", "protocol", "expression", "issue", "value")),
+          Map.entry(
+              "explain",
+              Set.of("evaluate", "finding", "protocol", "expression", "issue", "value", "name")),
+          Map.entry(
               "json",
               Set.of(
+                  "explain",
                   "evaluate",
                   "finding",
                   "identity",
@@ -64,7 +71,7 @@ class PackageArrowsTest {
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
       Map.of(
-          "org.apache.poi", Set.of("workbook"),
+          "org.apache.poi", Set.of("workbook", "caseform"),
           "org.apache.xmlbeans", Set.of("workbook"),
           "org.apache.commons.compress", Set.of("workbook"),
           "org.drools", Set.of("firing"),

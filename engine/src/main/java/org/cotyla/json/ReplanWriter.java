@@ -1,0 +1,133 @@
+package org.cotyla.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.cotyla.evaluate.MissingDatum;
+import org.cotyla.evaluate.Recommendation;
+import org.cotyla.explain.Comparison;
+import org.cotyla.explain.DecisionChange;
+import org.cotyla.explain.FindingChange;
+import org.cotyla.explain.RankingChange;
+import org.cotyla.explain.Replan;
+import org.cotyla.json.RecordedPlan.Origin;
+import org.cotyla.protocol.About;
+import org.cotyla.protocol.Field;
+
+/** Writes a plan that was run again, part by part. */
+final class ReplanWriter {
+
+  private final JsonGenerator json;
+  private final Replan replan;
+  private final Comparison comparison;
+  private final ValuesJson values;
+  private final ChangeWriter changes;
+
+  ReplanWriter(JsonGenerator json, Replan replan) {
+    this.json = json;
+    this.replan = replan;
+    this.comparison = replan.comparison();
+    this.values = new ValuesJson(json);
+    this.changes = new ChangeWriter(json, values);
+  }
+
+  void write(Optional<Origin> origin) throws IOException {
+    Recommendation after = comparison.after();
+    json.writeStartObject();
+    json.writeNumberField("format", ReplanJson.FORMAT);
+    json.writeStringField("caution", after.caution());
+    protocol(after);
+    json.writeStringField("engineVersion", after.identity().engineVersion());
+    if (origin.isPresent()) {
+      origin(origin.get());
+    }
+    theCase("before", comparison.before());
+    theCase("after", after);
+    findings();
+    json.writeBooleanField("changesAnything", comparison.changesAnything());
+    json.writeArrayFieldStart("rankings");
+    for (RankingChange ranking : comparison.rankings()) {
+      changes.ranking(ranking);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("decisions");
+    for (DecisionChange decision : comparison.decisions()) {
+      changes.decision(decision);
+    }
+    json.writeEndArray();
+    open();
+    json.writeEndObject();
+  }
+
+  private void protocol(Recommendation after) throws IOException {
+    About about = after.protocol().about();
+    json.writeObjectFieldStart("protocol");
+    json.writeStringField("identifier", about.identifier());
+    json.writeStringField("title", about.title());
+    json.writeStringField("version", about.version());
+    json.writeStringField("status", about.status().word());
+    json.writeStringField("digest", after.protocolDigest());
+    json.writeEndObject();
+  }
+
+  private void origin(Origin origin) throws IOException {
+    json.writeObjectFieldStart("planMadeWith");
+    json.writeStringField("identifier", origin.identifier());
+    json.writeStringField("version", origin.version());
+    json.writeStringField("digest", origin.digest());
+    json.writeBooleanField(
+        "sameProtocol", origin.digest().equals(comparison.after().protocolDigest()));
+    json.writeEndObject();
+  }
+
+  private void theCase(String name, Recommendation advice) throws IOException {
+    json.writeObjectFieldStart(name);
+    json.writeStringField("title", advice.findings().title());
+    json.writeStringField("stage", advice.findings().stage());
+    json.writeStringField("digest", advice.identity().caseDigest());
+    json.writeNumberField("faults", advice.faults().size());
+    json.writeEndObject();
+  }
+
+  private void findings() throws IOException {
+    json.writeArrayFieldStart("findings");
+    for (FindingChange change : comparison.findings()) {
+      Field field = change.field();
+      json.writeStartObject();
+      json.writeStringField("field", field.name());
+      json.writeStringField("unit", field.unit());
+      json.writeStringField("change", change.kind().word());
+      json.writeFieldName("before");
+      values.write(change.before().value(), field.symbol());
+      json.writeFieldName("after");
+      values.write(change.after().value(), field.symbol());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    strings("restated", replan.restated().stream().map(Field::name).toList());
+  }
+
+  private void open() throws IOException {
+    json.writeArrayFieldStart("stillOpen");
+    for (MissingDatum missing : comparison.after().missing()) {
+      if (missing.mayMatter()) {
+        json.writeStartObject();
+        json.writeStringField("field", missing.datum().field().name());
+        strings("mayChangeFirst", missing.mayChangeFirst());
+        strings("mayChange", missing.mayChange());
+        strings("mayChangePoints", missing.mayChangePoints());
+        json.writeEndObject();
+      }
+    }
+    json.writeEndArray();
+  }
+
+  private void strings(String name, List<String> texts) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+}
