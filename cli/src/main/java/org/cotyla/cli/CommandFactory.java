@@ -14,6 +14,9 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == BlankCaseCommand.class) {
       return type.cast(new BlankCaseCommand(terminal));
     }
+    if (type == ReplanCommand.class) {
+      return type.cast(new ReplanCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

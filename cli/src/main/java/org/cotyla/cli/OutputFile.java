@@ -1,6 +1,7 @@
 package org.cotyla.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,15 +14,19 @@ final class OutputFile {
 
   private OutputFile() {}
 
-  /** Writes beside the file first and then moves it there, so that nobody ever meets half of it. */
   static void write(Path file, String text) {
+    write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Writes beside the file first and then moves it there, so that nobody ever meets half of it. */
+  static void write(Path file, byte[] content) {
     if (Files.isDirectory(file)) {
       throw FileProblem.isFolder(file);
     }
     Path half = file.resolveSibling(".cotyla-" + UUID.randomUUID() + ".part");
     try {
       try {
-        Files.writeString(half, text, StandardOpenOption.CREATE_NEW);
+        Files.write(half, content, StandardOpenOption.CREATE_NEW);
         move(half, file);
       } finally {
         Files.deleteIfExists(half);

@@ -40,7 +40,9 @@ final class RecommendCommand implements Callable<Integer> {
 
   @Spec private @Nullable CommandSpec spec;
 
-  @Parameters(paramLabel = "CASE.json", description = "The case file; - reads standard input.")
+  @Parameters(
+      paramLabel = "CASE",
+      description = "The case, as JSON or as a form filled in; - reads standard input.")
   private Path caseFile = Path.of("-");
 
   @Option(

@@ -8,8 +8,6 @@ import org.cotyla.protocol.About;
 /** Remarks on the case and the protocol, and what the answer can be traced back to. */
 final class ClosingPart {
 
-  private static final int DIGEST_SHOWN = "sha256:".length() + 12;
-
   private final Page page;
 
   ClosingPart(Page page) {
@@ -27,9 +25,9 @@ final class ClosingPart {
             + " "
             + about.version()
             + " "
-            + inShort(advice.identity().protocolDigest())
+            + Words.digestInShort(advice.identity().protocolDigest())
             + ", case "
-            + inShort(advice.identity().caseDigest())
+            + Words.digestInShort(advice.identity().caseDigest())
             + ", engine "
             + advice.identity().engineVersion()
             + (trace ? "" : ". Every row that fired: --trace"));
@@ -58,9 +56,5 @@ final class ClosingPart {
   private void remark(Issue issue) {
     String help = issue.help().map(advice -> "; " + advice).orElse("");
     page.marked(2, Mark.ITEM, issue.place().plain() + ": " + issue.message() + help);
-  }
-
-  private static String inShort(String digest) {
-    return digest.length() <= DIGEST_SHOWN ? digest : digest.substring(0, DIGEST_SHOWN);
   }
 }

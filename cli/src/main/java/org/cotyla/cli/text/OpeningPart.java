@@ -24,16 +24,7 @@ final class OpeningPart {
     page.blank();
     page.hanging("Protocol  ", about.title() + ", version " + about.version());
     theCase(advice.findings());
-    status(about);
-    about
-        .effectiveFrom()
-        .filter(from -> from.isAfter(today))
-        .ifPresent(
-            from -> page.warning("This protocol is meant to be in force from " + from + "."));
-    about
-        .reviewDue()
-        .filter(due -> due.isBefore(today))
-        .ifPresent(due -> page.warning("This protocol was due for review on " + due + "."));
+    ProtocolWarnings.write(page, about, today);
     faults(advice.faults());
   }
 
@@ -46,15 +37,6 @@ final class OpeningPart {
     page.hanging(
         "Stage     ",
         findings.stage() + ", " + stated + " of " + asked.size() + " findings stated");
-  }
-
-  private void status(About about) {
-    switch (about.status()) {
-      case DRAFT -> page.warning("This protocol is a draft; it is not in force.");
-      case SUPERSEDED -> page.warning("This protocol is superseded by a newer version.");
-      case WITHDRAWN -> page.warning("This protocol is withdrawn; do not use it.");
-      case IN_FORCE -> {}
-    }
   }
 
   private void faults(List<Fault> faults) {

@@ -14,6 +14,8 @@ import org.cotyla.value.Value;
 /** Small pieces of sentences. */
 final class Words {
 
+  private static final int DIGEST_SHOWN = "sha256:".length() + 12;
+
   private Words() {}
 
   /** {@code a}, {@code a or b}, {@code a, b or c}. */
@@ -43,6 +45,16 @@ final class Words {
   /** {@code 1 row}, {@code 2 rows}. */
   static String count(int number, String one) {
     return number + " " + one + (number == 1 ? "" : "s");
+  }
+
+  /** {@code 1 entry}, {@code 2 entries}. */
+  static String count(int number, String one, String several) {
+    return number + " " + (number == 1 ? one : several);
+  }
+
+  /** The start of a digest, enough to tell two apart. */
+  static String digestInShort(String digest) {
+    return digest.length() <= DIGEST_SHOWN ? digest : digest.substring(0, DIGEST_SHOWN);
   }
 
   /** What a datum can be, a choice's values in the order of the protocol. */
