@@ -40,6 +40,7 @@ final class OrdinaryFindings {
 
   private static void failure(Map<String, Object> findings) {
     findings.put("reason for revision", "loosening");
+    findings.put("side", "right");
     findings.put("cup fixation", "loose");
     findings.put("cup position", "well placed");
     findings.put("kept shell usable", false);
@@ -63,6 +64,7 @@ final class OrdinaryFindings {
     findings.put("defect contained", true);
     findings.put("cavity shape", "spherical");
     findings.put("host bone contact", 75);
+    findings.put("contact found by", "estimate");
     findings.put("dome support", "good");
     findings.put("anterior column", "intact");
     findings.put("posterior column", "intact");
@@ -130,6 +132,8 @@ final class OrdinaryFindings {
 
   private static void implants(Map<String, Object> findings) {
     findings.put("stem plan", "kept with sound taper");
+    findings.put("planned angles", "not planned yet");
+    findings.put("stem geometry known", false);
     findings.put("planned cup diameter", 56);
     findings.put("planned head diameter", 36);
     findings.put("leg lengthening planned", 10);
