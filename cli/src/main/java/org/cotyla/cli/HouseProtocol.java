@@ -5,10 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.ServiceLoader;
-import org.cotyla.expression.FormulaFunction;
 import org.cotyla.expression.FormulaLibrary;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.workbook.Workbooks;
@@ -29,7 +26,7 @@ final class HouseProtocol {
     Optional<Path> edited = home.map(folder -> folder.resolve("rules").resolve(FILE));
     return edited
         .filter(Files::isRegularFile)
-        .map(file -> Workbooks.read(file, functions()))
+        .map(file -> Workbooks.read(file, FormulaLibrary.installed()))
         .orElseGet(HouseProtocol::copy);
   }
 
@@ -39,7 +36,7 @@ final class HouseProtocol {
     }
     try (InputStream in = Files.newInputStream(file)) {
       Path name = file.getFileName();
-      return Workbooks.read(String.valueOf(name), in, functions());
+      return Workbooks.read(String.valueOf(name), in, FormulaLibrary.installed());
     } catch (IOException unreadable) {
       throw FileProblem.reading(file, unreadable);
     }
@@ -50,16 +47,9 @@ final class HouseProtocol {
       if (in == null) {
         throw new IllegalStateException("the house protocol is missing from this build");
       }
-      return Workbooks.read(FILE, in, functions());
+      return Workbooks.read(FILE, in, FormulaLibrary.installed());
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
-  }
-
-  /** Every library on the class path, since the house protocol calls those of hip geometry. */
-  private static List<FormulaFunction> functions() {
-    return ServiceLoader.load(FormulaLibrary.class).stream()
-        .flatMap(library -> library.get().functions().stream())
-        .toList();
   }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.ServiceLoader;
 import java.util.stream.DoubleStream;
 import org.cotyla.expression.FormulaFunction;
 import org.cotyla.expression.FormulaLibrary;
@@ -20,9 +19,7 @@ final class Geometry {
   private Geometry() {}
 
   static List<FormulaFunction> functions() {
-    return ServiceLoader.load(FormulaLibrary.class).stream()
-        .flatMap(library -> library.get().functions().stream())
-        .toList();
+    return FormulaLibrary.installed();
   }
 
   static FormulaFunction function(String name) {

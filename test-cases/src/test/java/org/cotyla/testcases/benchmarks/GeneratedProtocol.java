@@ -74,7 +74,8 @@ final class GeneratedProtocol {
     List<Line> fields = IntStream.range(0, INPUTS).mapToObj(GeneratedProtocol::field).toList();
     List<Line> options =
         IntStream.range(0, 12)
-            .mapToObj(i -> line("ranking", "kit", "option", option(i), "meaning", "m", "source", "S"))
+            .mapToObj(
+                i -> line("ranking", "kit", "option", option(i), "meaning", "m", "source", "S"))
             .toList();
     List<Text> when = IntStream.range(0, INPUTS).mapToObj(i -> text(name(i))).toList();
     DecisionDraft votes =
@@ -124,12 +125,18 @@ final class GeneratedProtocol {
 
   private static Line field(int input) {
     return line(
-        "name", name(input),
-        "kind", "given",
-        "type", isNumber(input) ? "number" : "choice",
-        "allowed", isNumber(input) ? "[0..100]" : String.join(", ", CHOICES),
-        "meaning", "m",
-        "source", "S");
+        "name",
+        name(input),
+        "kind",
+        "given",
+        "type",
+        isNumber(input) ? "number" : "choice",
+        "allowed",
+        isNumber(input) ? "[0..100]" : String.join(", ", CHOICES),
+        "meaning",
+        "m",
+        "source",
+        "S");
   }
 
   private static String option(int number) {

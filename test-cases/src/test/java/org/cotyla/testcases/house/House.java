@@ -7,15 +7,12 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.ServiceLoader;
 import java.util.stream.StreamSupport;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.cotyla.evaluate.Engine;
-import org.cotyla.expression.FormulaFunction;
 import org.cotyla.expression.FormulaLibrary;
 import org.cotyla.workbook.Workbooks;
 
@@ -29,7 +26,7 @@ public final class House {
 
   /** Read once for all checks of a run. */
   private static final class Held {
-    static final Engine ENGINE = Engine.of(Workbooks.read(WORKBOOK, functions()));
+    static final Engine ENGINE = Engine.of(Workbooks.read(WORKBOOK, FormulaLibrary.installed()));
   }
 
   public static Engine engine() {
@@ -45,7 +42,7 @@ public final class House {
           .getCell(1)
           .setCellValue(new BigDecimal(expression).doubleValue());
       workbook.write(copy);
-      return Engine.of(Workbooks.read("copy.xlsx", copy.toByteArray(), functions()));
+      return Engine.of(Workbooks.read("copy.xlsx", copy.toByteArray(), FormulaLibrary.installed()));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -57,11 +54,5 @@ public final class House {
         .filter(row -> text.formatCellValue(row.getCell(0)).equals(name))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("there is no constant `" + name + "`"));
-  }
-
-  private static List<FormulaFunction> functions() {
-    return ServiceLoader.load(FormulaLibrary.class).stream()
-        .flatMap(library -> library.get().functions().stream())
-        .toList();
   }
 }
