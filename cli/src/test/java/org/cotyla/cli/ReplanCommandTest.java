@@ -2,6 +2,7 @@ package org.cotyla.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,13 +77,14 @@ class ReplanCommandTest {
   }
 
   @Test
-  @DisplayName("answers in JSON when that is asked for")
+  @DisplayName("answers in JSON, laid out as the schema says, when that is asked for")
   void json() throws IOException {
     Run run =
         Run.of(
             "replan", file("plan.json", PLAN), file("theatre.json", THEATRE), "--format", "json");
     assertThat(run.code()).isZero();
     assertThat(run.out()).startsWith("{\n  \"format\": 1,\n").contains("\"restated\": [");
+    assertThat(ReplanJsonTest.schema().validate(run.out(), InputFormat.JSON)).isEmpty();
   }
 
   @Test

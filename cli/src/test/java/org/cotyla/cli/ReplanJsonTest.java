@@ -77,7 +77,7 @@ class ReplanJsonTest {
     return ReplanJson.write(AnkleReview.replan(name), Optional.empty());
   }
 
-  private static Schema schema() throws IOException {
+  static Schema schema() throws IOException {
     try (InputStream in = ReplanJson.class.getResourceAsStream("replan.schema.json")) {
       return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(in);
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.explain.RowChange;
-import org.cotyla.explain.RowChange.Kind;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Row;
 
@@ -43,11 +42,6 @@ final class RowChangeLines {
           Mark.OPEN,
           "and " + Words.count(open.size() - MOST_OPEN, "more row") + " that may count");
     }
-  }
-
-  /** Whether the row counts now, for certain, as it did not before. */
-  static boolean isNew(RowChange change) {
-    return change.kind() == Kind.ADDED || change.kind() == Kind.SETTLED;
   }
 
   String reason(Row row) {
