@@ -68,9 +68,9 @@ class AaosTypeTest {
   }
 
   static Stream<Example> subtypes() {
-    Map<String, String> break_ =
+    Map<String, String> parted =
         Map.of("column fracture line", "both columns", "break onset", "long standing");
-    OrdinaryCase severe = DefectPicture.CLASS_3B.planned().with(break_);
+    OrdinaryCase severe = DefectPicture.CLASS_3B.planned().with(parted);
     return Stream.of(
         new Example("little else lost", BROKEN, "IV", "IVa"),
         new Example("severe loss", severe, "IV", "IVb"),

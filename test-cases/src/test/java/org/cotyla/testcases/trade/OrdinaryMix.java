@@ -102,12 +102,12 @@ final class OrdinaryMix {
   }
 
   private static Map<String, Object> sizes(Draw draw, String sex, OrdinaryCase bone) {
-    int native_ = sex.equals("female") ? draw.around(47, 2, 42, 53) : draw.around(53, 2, 47, 60);
+    int nativeSize = sex.equals("female") ? draw.around(47, 2, 42, 53) : draw.around(53, 2, 47, 60);
     int growth = bone.number("hip centre migration") / 6;
-    int frontToBack = native_ + draw.between(3, 6) + growth / 2;
+    int frontToBack = nativeSize + draw.between(3, 6) + growth / 2;
     int cup = frontToBack + draw.between(0, 3);
     return Map.of(
-        "native diameter", native_,
+        "native diameter", nativeSize,
         "ap dimension", frontToBack,
         "vertical dimension", frontToBack + draw.between(0, 3) + growth,
         "planned cup diameter", cup,
