@@ -10,6 +10,7 @@ import org.cotyla.json.BlankCaseJson;
 import org.cotyla.protocol.Protocol;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -33,17 +34,7 @@ final class BlankCaseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Show this help and stop.")
-  private boolean help;
-
-  @Option(
-      names = "--protocol",
-      paramLabel = "FILE",
-      description = "The workbook; the house protocol when absent.")
-  private @Nullable Path protocol;
+  @Mixin private CommonOptions common = new CommonOptions();
 
   @Option(
       names = {"-o", "--output"},
@@ -74,7 +65,7 @@ final class BlankCaseCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Protocol fields = HouseProtocol.read(protocol, terminal.home());
+    Protocol fields = common.readProtocol(terminal.home());
     if (format == Format.XLSX) {
       form(fields);
     } else if (output == null) {

@@ -3,7 +3,6 @@ package org.cotyla.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.cotyla.cli.text.ReplanAnswer;
@@ -16,13 +15,9 @@ import org.cotyla.issue.Place;
 import org.cotyla.issue.RejectedException;
 import org.cotyla.json.RecordedPlan;
 import org.cotyla.json.ReplanJson;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Runs a planned case again with what was found later. */
 @Command(
@@ -41,12 +36,7 @@ import picocli.CommandLine.Spec;
     })
 final class ReplanCommand implements Callable<Integer> {
 
-  private static final int NARROWEST = 40;
-  private static final int WIDEST = 1000;
-
   private final Terminal terminal;
-
-  @Spec private @Nullable CommandSpec spec;
 
   @Parameters(
       index = "0",
@@ -61,46 +51,9 @@ final class ReplanCommand implements Callable<Integer> {
       description = "What was found since, as a case with these findings.")
   private Path laterFile = Path.of("");
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Show this help and stop.")
-  private boolean help;
+  @Mixin private CommonOptions common = new CommonOptions();
 
-  @Option(
-      names = "--protocol",
-      paramLabel = "FILE",
-      description = "The workbook; the house protocol when absent.")
-  private @Nullable Path protocol;
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      description = "text or json; json is whole. Usually text.")
-  private Format format = Format.TEXT;
-
-  @Option(
-      names = "--width",
-      paramLabel = "N",
-      description = "The width of the text in characters. Usually 80.")
-  private int width = 80;
-
-  @Option(
-      names = {"--color", "--colour"},
-      paramLabel = "WHEN",
-      description = "auto, always or never. Usually auto: on a terminal, unless NO_COLOR is set.")
-  private ColourMode colour = ColourMode.AUTO;
-
-  /** How the answer is written. */
-  enum Format {
-    TEXT,
-    JSON;
-
-    @Override
-    public String toString() {
-      return name().toLowerCase(Locale.ROOT);
-    }
-  }
+  @Mixin private AnswerOptions answer = new AnswerOptions();
 
   ReplanCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -108,18 +61,13 @@ final class ReplanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (spec != null && (width < NARROWEST || width > WIDEST)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--width is a number from " + NARROWEST + " to " + WIDEST + ", not " + width);
-    }
     String planName = CaseFile.name(planFile);
     String laterName = CaseFile.name(laterFile);
     RecordedPlan plan = in(planName, () -> CaseFile.readPlan(planFile, terminal.in()));
     Case later = in(laterName, () -> CaseFile.read(laterFile, terminal.in()));
-    Engine engine = Engine.of(HouseProtocol.read(protocol, terminal.home()));
+    Engine engine = Engine.of(common.readProtocol(terminal.home()));
     Replan replan = Replan.of(engine, plan.plan().in(planName), later.in(laterName));
-    terminal.out().print(format == Format.JSON ? json(replan, plan) : text(replan, plan));
+    terminal.out().print(answer.asJson() ? json(replan, plan) : text(replan, plan));
     Comparison comparison = replan.comparison();
     boolean sound = comparison.before().faults().isEmpty() && comparison.after().faults().isEmpty();
     return sound ? Main.DONE : Main.FAULTS;
@@ -130,7 +78,7 @@ final class ReplanCommand implements Callable<Integer> {
   }
 
   private String text(Replan replan, RecordedPlan plan) {
-    return new ReplanAnswer(width, colour.style(terminal.takesColour()))
+    return new ReplanAnswer(answer.width(), answer.style(terminal))
         .write(replan, plan.origin(), LocalDate.now(terminal.clock()));
   }
 
