@@ -15,7 +15,9 @@ public final class Names {
    */
   public static String key(String name) {
     StringBuilder key = new StringBuilder(name.length());
-    String parts = Normalizer.normalize(name, Normalizer.Form.NFD);
+    // Only what is not ASCII can have marks to part with, and most names are ASCII.
+    boolean plain = name.chars().allMatch(c -> c < 128);
+    String parts = plain ? name : Normalizer.normalize(name, Normalizer.Form.NFD);
     for (int i = 0; i < parts.length(); i++) {
       char c = parts.charAt(i);
       if (!isSeparator(c) && Character.getType(c) != Character.NON_SPACING_MARK) {

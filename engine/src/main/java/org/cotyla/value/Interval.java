@@ -44,7 +44,10 @@ public record Interval(
   }
 
   public boolean contains(Value value) {
-    return startsBefore(value) && endsAfter(value);
+    // A point is made of one value, so one comparison answers.
+    return low == high && low != null
+        ? low.compareTo(value) == 0
+        : startsBefore(value) && endsAfter(value);
   }
 
   private boolean startsBefore(Value value) {
