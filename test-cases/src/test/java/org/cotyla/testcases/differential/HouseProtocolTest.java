@@ -3,7 +3,6 @@ package org.cotyla.testcases.differential;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,9 +20,9 @@ import org.cotyla.finding.Given;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.testcases.differential.PlainInterpreter.World;
+import org.cotyla.testcases.house.House;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueType;
-import org.cotyla.workbook.Workbooks;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -33,9 +32,8 @@ class HouseProtocolTest {
   private static final int CASES = 2000;
   private static final int COMPLETIONS = 1;
 
-  private final Protocol protocol =
-      Workbooks.read(Path.of(System.getProperty("cotyla.home"), "rules/acetabular-revision.xlsx"));
-  private final Engine engine = Engine.of(protocol);
+  private final Engine engine = House.engine();
+  private final Protocol protocol = engine.protocol();
   private final Map<Field, List<Value>> values = new HashMap<>();
 
   HouseProtocolTest() {
