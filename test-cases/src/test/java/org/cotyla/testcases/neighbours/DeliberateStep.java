@@ -31,21 +31,11 @@ record DeliberateStep(
             "A rimless medial defect is bridged because a cup would go inwards; once the loss is up"
                 + " and out or up and in, porous metal with augments is the first line."),
         new DeliberateStep(
-            Set.of(CUP_CAGE),
-            Set.of(AUGMENTS),
-            (before, after) -> isRimless2C(before) && contactFell(before, after),
-            "Below half of living bone an augment adds contact, which a cage does not."),
-        new DeliberateStep(
             Set.of(CUP_CAGE, TRIFLANGE),
             Set.of(AUGMENTS, CUP_CAGE, CAGE),
             (before, after) -> before.value("bone biology").equals("irradiated"),
             "In irradiated bone each of these holds, and they stand close together: the class, the"
                 + " rim and the contact decide among them, not the amount of loss alone."),
-        new DeliberateStep(
-            Set.of(TRIFLANGE),
-            Set.of(CUP_CAGE, CAGE),
-            (before, after) -> isRimless2C(after),
-            "Where medial wall and rim are both gone a cage device answers both, and a break too."),
         new DeliberateStep(
             Set.of("extra-large cup"),
             Set.of("hemispherical cup"),
@@ -69,9 +59,5 @@ record DeliberateStep(
 
   private static boolean isRimless2C(Answer answer) {
     return isClass(answer, "2C") && answer.value("rim support").equals("compromised");
-  }
-
-  private static boolean contactFell(Answer before, Answer after) {
-    return before.rows().contains("VF-01") && after.rows().contains("VF-02");
   }
 }

@@ -64,7 +64,7 @@ class GraftAndCageTest {
   @DisplayName("In class 3 impaction grafting leads only where the cavity is contained")
   @LeansOn(value = "COMMON-PRACTICE", known = Known.COMMON_PRACTICE)
   void impactionInClass3() {
-    proves(everyone(BY_IMPACTION.and(o -> o.isClass("3A", "3B"))), 20, CONTAINED);
+    proves(everyone(BY_IMPACTION.and(o -> o.isClass("3A", "3B"))), 5, CONTAINED);
   }
 
   @Test
@@ -115,6 +115,6 @@ class GraftAndCageTest {
   @DisplayName("Particulate graft carries only inside impaction grafting, and never in 3B")
   @LeansOn(value = "COMMON-PRACTICE", known = Known.COMMON_PRACTICE)
   void particulateGraft() {
-    proves(everyone(o -> o.rows().contains("GR-08")), 50, BY_IMPACTION.and(o -> !o.isClass("3B")));
+    proves(everyone(o -> o.rows().contains("GR-08")), 20, BY_IMPACTION.and(o -> !o.isClass("3B")));
   }
 }
