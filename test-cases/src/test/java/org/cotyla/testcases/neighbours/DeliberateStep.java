@@ -31,6 +31,12 @@ record DeliberateStep(
             "A rimless medial defect is bridged because a cup would go inwards; once the loss is up"
                 + " and out or up and in, porous metal with augments is the first line."),
         new DeliberateStep(
+            Set.of(CUP_CAGE),
+            Set.of(AUGMENTS, "impaction grafting with cemented cup"),
+            (before, after) -> isClass(before, "1") && isClass(after, "2A"),
+            "In class 1 there is nothing for an augment or graft to fill. Where its bone holds no"
+                + " plain cup all the same, a cage is left; a cavity can be filled."),
+        new DeliberateStep(
             Set.of(CUP_CAGE, TRIFLANGE),
             Set.of(AUGMENTS, CUP_CAGE, CAGE),
             (before, after) -> before.value("bone biology").equals("irradiated"),

@@ -18,6 +18,7 @@ import net.jqwik.api.ShrinkingMode;
 import org.cotyla.testcases.house.Answer;
 import org.cotyla.testcases.house.DefectPicture;
 import org.cotyla.testcases.house.Draw;
+import org.cotyla.testcases.house.HardCases;
 import org.cotyla.testcases.house.Known;
 import org.cotyla.testcases.house.LeansOn;
 import org.cotyla.testcases.house.OrdinaryCase;
@@ -39,7 +40,17 @@ class WorseBoneTest {
   @Label("A small worsening of the bone never leads to a construct that answers less bone loss")
   @LeansOn(value = "HOUSE", known = Known.HOUSE_CHOICE)
   void neverLess(@ForAll long seed, @ForAll("steps") Worsening step) {
-    OrdinaryCase given = PlausibleCases.drawn(seed);
+    holds(PlausibleCases.drawn(seed), step, seed);
+  }
+
+  @Property(tries = 1000, seed = "1911")
+  @Label("Nor does it where findings meet that hardly go together")
+  @LeansOn(value = "HOUSE", known = Known.HOUSE_CHOICE)
+  void neverLessOnAnyBone(@ForAll long seed, @ForAll("steps") Worsening step) {
+    holds(HardCases.drawn(seed), step, seed);
+  }
+
+  private static void holds(OrdinaryCase given, Worsening step, long seed) {
     Optional<OrdinaryCase> worse = step.of(given, new Draw(seed));
     Assume.that(worse.isPresent());
     Answer before = given.answer();
