@@ -14,6 +14,7 @@ import org.cotyla.name.NameIndex;
 import org.cotyla.name.NearestWord;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Protocol;
+import org.cotyla.unit.UnitFactors;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.ValueSet;
 
@@ -26,6 +27,7 @@ public final class FindingsReader {
   private final NameIndex<Field> fields;
   private final List<String> names;
   private final List<String> stages;
+  private final UnitFactors factors = new UnitFactors();
 
   public FindingsReader(Protocol protocol) {
     this.given = protocol.givenFields();
@@ -52,7 +54,7 @@ public final class FindingsReader {
         issues.error("C002", place, "the field is stated twice, also " + where(earlier));
       }
       field
-          .flatMap(known -> new GivenReader(known, place, issues).read(finding.given()))
+          .flatMap(known -> new GivenReader(known, factors, place, issues).read(finding.given()))
           .ifPresent(values -> stated.put(field.orElseThrow(), values));
     }
     if (issues.hasErrors()) {

@@ -19,6 +19,7 @@ import org.cotyla.issue.Place;
 import org.cotyla.name.NameIndex;
 import org.cotyla.name.NearestWord;
 import org.cotyla.protocol.Field;
+import org.cotyla.unit.UnitFactors;
 import org.cotyla.unit.Units;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
@@ -31,11 +32,13 @@ final class GivenReader {
   private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?\\d+,\\d+(\\s.*)?");
 
   private final Field field;
+  private final UnitFactors factors;
   private final Place place;
   private final Issues issues;
 
-  GivenReader(Field field, Place place, Issues issues) {
+  GivenReader(Field field, UnitFactors factors, Place place, Issues issues) {
     this.field = field;
+    this.factors = factors;
     this.place = place;
     this.issues = issues;
   }
@@ -89,9 +92,8 @@ final class GivenReader {
       return Optional.empty();
     }
     boolean sound = allowed(low.get()).isPresent() & allowed(high.get()).isPresent();
-    return sound
-        ? Optional.of(ValueSet.between(ValueType.NUMBER, low.get(), true, high.get(), true))
-        : Optional.empty();
+    ValueSet between = ValueSet.between(ValueType.NUMBER, low.get(), true, high.get(), true);
+    return sound ? Optional.of(between.intersect(field.allowed())) : Optional.empty();
   }
 
   private Optional<Value> value(Given given) {
@@ -125,21 +127,21 @@ final class GivenReader {
     return amount(new BigDecimal(quantity.group(1)), Optional.ofNullable(quantity.group(2)));
   }
 
-  private Optional<Value> amount(BigDecimal number, Optional<String> unit) {
+  private Optional<Value> amount(BigDecimal number, Optional<String> stated) {
+    // UCUM writes micro as u; keyboards and laboratories write either of two Greek letters.
+    Optional<String> unit = stated.map(code -> code.replace('\u00b5', 'u').replace('\u03bc', 'u'));
     if (unit.isEmpty() || unit.get().equals(field.unit())) {
       return Optional.of(Value.of(number));
     }
     String wanted = field.unit().isEmpty() ? "1" : field.unit();
-    if (!Units.isKnown(unit.get())) {
+    Optional<BigDecimal> converted = factors.convert(number, unit.get(), wanted);
+    if (converted.isEmpty() && !Units.isKnown(unit.get())) {
       issues.error(
           "C008",
           place,
           "`" + unit.get() + "` is not a unit of UCUM",
           "this field is in " + wanted + "; capitals matter");
-      return Optional.empty();
-    }
-    Optional<BigDecimal> converted = Units.convert(number, unit.get(), wanted);
-    if (converted.isEmpty()) {
+    } else if (converted.isEmpty()) {
       issues.error(
           "C007",
           place,

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Optional;
-import org.cotyla.value.Value;
+import java.util.regex.Pattern;
 import org.fhir.ucum.Decimal;
 import org.fhir.ucum.UcumEssenceService;
 import org.fhir.ucum.UcumException;
@@ -21,13 +21,18 @@ public final class Units {
   private static final String ONE = "1." + "0".repeat(33);
 
   /** No unit that people write is longer; a longer text is not looked at. */
-  private static final int LENGTH_AT_MOST = 100;
+  private static final int LENGTH_AT_MOST = 40;
+
+  /** An exponent above two digits, which would keep the library multiplying for minutes. */
+  private static final Pattern HUGE_EXPONENT = Pattern.compile("[*^+\\-\\p{Alpha}\\]'\"]\\d{3,}");
 
   private Units() {}
 
   /** Whether the code is a unit of UCUM. */
   public static boolean isKnown(String code) {
-    return !code.isEmpty() && code.length() <= LENGTH_AT_MOST && Ucum.isKnown(code);
+    boolean sensible =
+        !code.isEmpty() && code.length() <= LENGTH_AT_MOST && !HUGE_EXPONENT.matcher(code).find();
+    return sensible && Ucum.isKnown(code);
   }
 
   /**
@@ -35,13 +40,18 @@ public final class Units {
    * units that differ by a factor are converted, so not degrees Celsius and kelvin.
    */
   public static Optional<BigDecimal> convert(BigDecimal quantity, String from, String to) {
+    return conversion(from, to).map(conversion -> conversion.apply(quantity));
+  }
+
+  static Optional<UnitConversion> conversion(String from, String to) {
     if (from.equals(to)) {
-      return Optional.of(quantity);
+      return Optional.of(new UnitConversion(BigDecimal.ONE, false));
     }
     if (!isKnown(from) || !isKnown(to)) {
       return Optional.empty();
     }
-    return Ucum.factor(from, to).map(factor -> quantity.multiply(factor, Value.ARITHMETIC));
+    return Ucum.factor(from, to)
+        .flatMap(there -> Ucum.factor(to, from).map(back -> UnitConversion.shorter(there, back)));
   }
 
   /** The library's service, loaded when the first unit is asked for. */
