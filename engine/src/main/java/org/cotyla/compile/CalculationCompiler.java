@@ -143,6 +143,19 @@ final class CalculationCompiler {
           "`" + unit.text() + "` is not a unit of UCUM",
           "for example mm, cm, mg/L, %, deg, a (years); capitals matter");
     }
+    if (hasUnit && symbol.type() != ValueType.NUMBER) {
+      issues.error(
+          "W141",
+          line.get("expression").at(),
+          "`"
+              + line.get("expression").text()
+              + "` gives a "
+              + symbol.type().word()
+              + ", but the calculation has the unit "
+              + unit.text(),
+          "write a number; if a spreadsheet program made a date of it, give the cell the format"
+              + " Text");
+    }
     Text meaning = line.get("meaning");
     if (meaning.isNone()) {
       issues.error("W120", meaning.at(), "calculation `" + symbol.name() + "` has no meaning");

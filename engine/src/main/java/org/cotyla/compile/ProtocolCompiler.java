@@ -108,7 +108,12 @@ public final class ProtocolCompiler {
             calculation.constant().ifPresent(value -> constants.put(calculation.symbol(), value)));
     OutputRules outputs = new OutputRules(fields, drafts, issues);
     RowCompiler rows =
-        new RowCompiler(new CellParser(vocabulary, dialect), constants, references, issues);
+        new RowCompiler(
+            new CellParser(vocabulary, dialect),
+            constants,
+            new TestRemarks(fields, calculations, issues),
+            references,
+            issues);
     DecisionCompiler compiler = new DecisionCompiler(vocabulary, outputs, options, rows, issues);
     List<DecisionTable> decisions = drafts.stream().map(compiler::compile).toList();
     outputs.reportUngiven(fields);

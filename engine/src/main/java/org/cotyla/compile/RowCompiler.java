@@ -24,13 +24,19 @@ final class RowCompiler {
 
   private final CellParser parser;
   private final Map<Symbol, Value> constants;
+  private final TestRemarks remarks;
   private final References references;
   private final Issues issues;
 
   RowCompiler(
-      CellParser parser, Map<Symbol, Value> constants, References references, Issues issues) {
+      CellParser parser,
+      Map<Symbol, Value> constants,
+      TestRemarks remarks,
+      References references,
+      Issues issues) {
     this.parser = parser;
     this.constants = constants;
+    this.remarks = remarks;
     this.references = references;
     this.issues = issues;
   }
@@ -88,6 +94,7 @@ final class RowCompiler {
       PreparedTest prepared =
           PreparedTest.of(
               test, input.type(), CalculationCompiler.scope(constants), constants.keySet());
+      remarks.check(cell, input, prepared);
       return Optional.of(new Row.Test(cell.text(), prepared, cell.at()));
     } catch (ExpressionException faulty) {
       issues.error("W162", cell.at(), faulty.line(), faulty.help());

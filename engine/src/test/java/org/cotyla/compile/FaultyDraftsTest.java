@@ -294,6 +294,22 @@ class FaultyDraftsTest {
             "W162 Class!C9: the test is empty",
             "write - for anything"),
         fault(
+            "a difference where a range is meant",
+            d -> d.cell(0, 1, 1, "7-15"),
+            "W171 Class!B9: `7-15` is arithmetic with two numbers",
+            "write the number itself; a range is written [7..15]"),
+        fault(
+            "a constant in another unit than what it is compared with",
+            d -> d.set("Calculations", 0, "unit", "cm"),
+            "W172 Class!B8: `house line` is in cm where `width` is in mm",
+            "state both in one unit"),
+        fault(
+            "a date that a spreadsheet program made of a constant",
+            d -> d.set("Calculations", 1, "expression", "2026-05-03"),
+            "W141 Calculations!B3: `2026-05-03` gives a date, but the calculation has the unit mm",
+            "write a number; if a spreadsheet program made a date of it, give the cell the format"
+                + " Text"),
+        fault(
             "a result that is misspelt",
             d -> d.cell(0, 0, 3, "D"),
             "W163 Class!D8: `D` is not a value of `class`",

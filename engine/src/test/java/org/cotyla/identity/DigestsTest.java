@@ -52,7 +52,7 @@ class DigestsTest {
             Map.entry("a default row", d -> d.row(0, "default", "-", "-", "B")),
             Map.entry("the order of choices", d -> d.set("Fields", 3, "allowed", "B, A, C")),
             Map.entry("what is allowed", d -> d.set("Fields", 0, "allowed", "[0..121]")),
-            Map.entry("a unit", d -> d.set("Fields", 0, "unit", "cm")),
+            Map.entry("a unit", d -> d.set("Fields", 0, "unit", "-")),
             Map.entry("a certainty", d -> d.set("Sources", 0, "certainty", "low")),
             Map.entry("the caution", d -> d.about("caution", "Use it.")))
         .map(entry -> arguments(entry.getKey(), entry.getValue()));

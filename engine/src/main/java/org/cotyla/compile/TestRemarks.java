@@ -1,0 +1,94 @@
+package org.cotyla.compile;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.cotyla.draft.Text;
+import org.cotyla.expression.CellTest;
+import org.cotyla.expression.Expression;
+import org.cotyla.expression.PreparedTest;
+import org.cotyla.expression.Symbol;
+import org.cotyla.issue.Issues;
+import org.cotyla.protocol.Calculation;
+import org.cotyla.protocol.Field;
+import org.cotyla.value.Truth;
+import org.cotyla.value.Value;
+import org.cotyla.value.ValueSet;
+
+/** Tests that can be read but cannot mean what their author wanted. */
+final class TestRemarks {
+
+  private final Map<Symbol, String> units = new HashMap<>();
+  private final Map<Symbol, ValueSet> allowed = new HashMap<>();
+  private final Issues issues;
+
+  TestRemarks(List<Field> fields, List<Calculation> calculations, Issues issues) {
+    this.issues = issues;
+    for (Field field : fields) {
+      units.put(field.symbol(), field.unit());
+      allowed.put(field.symbol(), field.allowed());
+    }
+    calculations.forEach(calculation -> units.put(calculation.symbol(), calculation.unit()));
+  }
+
+  void check(Text cell, Symbol input, PreparedTest test) {
+    differenceForRange(cell, test.test());
+    test.test().parts().forEach(endpoint -> unit(cell, input, endpoint));
+    neverHolds(cell, input, test);
+  }
+
+  /** {@code 7-15} is a difference, and nobody writes one where a number is meant. */
+  private void differenceForRange(Text cell, CellTest test) {
+    for (Expression part : test.parts()) {
+      boolean twoNumbers =
+          part instanceof Expression.Arithmetic sum
+              && sum.left() instanceof Expression.Literal low
+              && low.value() instanceof Value.NumberValue
+              && sum.right() instanceof Expression.Literal;
+      if (twoNumbers) {
+        issues.error(
+            "W171",
+            cell.at(),
+            "`" + cell.text() + "` is arithmetic with two numbers",
+            "write the number itself; a range is written [7..15]");
+      }
+    }
+  }
+
+  /** A name in another unit would be compared as if it were in the same. */
+  private void unit(Text cell, Symbol input, Expression endpoint) {
+    if (!(endpoint instanceof Expression.Reference reference)) {
+      return;
+    }
+    String ours = units.getOrDefault(input, "");
+    String theirs = units.getOrDefault(reference.symbol(), "");
+    if (!ours.isEmpty() && !theirs.isEmpty() && !ours.equals(theirs)) {
+      issues.error(
+          "W172",
+          cell.at(),
+          "`"
+              + reference.symbol().name()
+              + "` is in "
+              + theirs
+              + " where `"
+              + input.name()
+              + "` is in "
+              + ours,
+          "state both in one unit");
+    }
+  }
+
+  private void neverHolds(Text cell, Symbol input, PreparedTest test) {
+    ValueSet possible = allowed.getOrDefault(input, ValueSet.all(input.type()));
+    boolean never =
+        test.forNothing() != Truth.TRUE
+            && test.region().filter(region -> !region.intersects(possible)).isPresent();
+    if (never) {
+      issues.warning(
+          "W173",
+          cell.at(),
+          "`" + cell.text() + "` can never hold: `" + input.name() + "` is " + possible.plain(),
+          "check the number, and the allowed values in the sheet Fields");
+    }
+  }
+}
