@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.function.Function;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.Expression;
+import org.cotyla.expression.FormulaFunction;
 import org.cotyla.expression.Relation;
 import org.cotyla.expression.Symbol;
+import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
 
 /**
@@ -72,12 +74,13 @@ final class PlainFormulas {
     if (formula instanceof Expression.Call call) {
       List<Object> arguments = new ArrayList<>();
       call.arguments().forEach(argument -> arguments.add(formula(argument)));
-      return arguments.contains(null) ? null : call(call.function().name(), arguments);
+      return arguments.contains(null) ? null : call(call.function(), arguments);
     }
     return null;
   }
 
-  private static Object call(String name, List<Object> arguments) {
+  private static Object call(FormulaFunction function, List<Object> arguments) {
+    String name = function.name();
     List<BigDecimal> numbers = arguments.stream().map(BigDecimal.class::cast).toList();
     BigDecimal first = numbers.get(0);
     return switch (name) {
@@ -88,8 +91,16 @@ final class PlainFormulas {
       case "ceiling" -> first.setScale(0, RoundingMode.CEILING);
       case "round half up" -> first.setScale(numbers.get(1).intValue(), RoundingMode.HALF_UP);
       case "sqrt" -> first.signum() < 0 ? null : first.sqrt(MathContext.DECIMAL128);
-      default -> throw new IllegalArgumentException("the plain interpreter lacks " + name);
+      default -> ofTrade(function, numbers);
     };
+  }
+
+  /**
+   * A trade's function is checked against published values elsewhere; here it is taken as it is.
+   */
+  private static Object ofTrade(FormulaFunction function, List<BigDecimal> numbers) {
+    List<PossibleValues> known = numbers.stream().map(Value::of).map(PossibleValues::of).toList();
+    return function.apply(known).single().map(PlainFormulas::plain).orElse(null);
   }
 
   private static Object arithmetic(String sign, Object left, Object right) {
