@@ -36,6 +36,11 @@ final class Complaints {
     return Main.WRONG_USAGE;
   }
 
+  int answerCutOff() {
+    line("error: the answer could not be written whole to standard output");
+    return Main.FAULTS;
+  }
+
   int unexpected(Throwable thrown) {
     line(
         "error: something unexpected went wrong, please report it with this line: "

@@ -26,6 +26,10 @@ final class FileProblem extends RuntimeException {
     return new FileProblem(file + " is a folder, not a file");
   }
 
+  static FileProblem exists(Path file) {
+    return new FileProblem(file + " is there already; name a file that is not, or remove it");
+  }
+
   static FileProblem notAPath(String text) {
     return new FileProblem("`" + text + "` cannot be the name of a file");
   }

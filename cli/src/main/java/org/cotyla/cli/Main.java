@@ -51,7 +51,8 @@ public final class Main {
   static int run(Terminal terminal, String... arguments) {
     Complaints complaints = new Complaints(terminal.err());
     try {
-      return commandLine(terminal, complaints).execute(arguments);
+      int code = commandLine(terminal, complaints).execute(arguments);
+      return terminal.out().checkError() ? complaints.answerCutOff() : code;
     } catch (StackOverflowError | OutOfMemoryError tooMuch) {
       return complaints.unexpected(tooMuch);
     } finally {
@@ -65,6 +66,7 @@ public final class Main {
     line.setOut(terminal.out());
     line.setErr(terminal.err());
     line.setUsageHelpWidth(80);
+    line.setExpandAtFiles(false);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -22,6 +23,10 @@ final class OutputFile {
   static void write(Path file, byte[] content) {
     if (Files.isDirectory(file)) {
       throw FileProblem.isFolder(file);
+    }
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      // It may be a case that somebody filled in, a link or a device: none of them is ours to lose.
+      throw FileProblem.exists(file);
     }
     Path half = file.resolveSibling(".cotyla-" + UUID.randomUUID() + ".part");
     try {

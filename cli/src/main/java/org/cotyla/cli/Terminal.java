@@ -1,6 +1,8 @@
 package org.cotyla.cli;
 
 import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -29,11 +31,11 @@ record Terminal(
     Clock clock,
     Optional<Path> home) {
 
-  /** The surroundings of this process. */
+  /** The surroundings of this process; System.out would keep write errors to itself. */
   static Terminal ofProcess() {
     return new Terminal(
         System.in,
-        writer(System.out),
+        writer(new FileOutputStream(FileDescriptor.out)),
         writer(System.err),
         isTerminal(System.console()) && allowsColour(),
         Clock.systemDefaultZone(),

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cotyla.identity.EngineVersion;
@@ -84,7 +85,7 @@ class CommandLineTest {
   }
 
   @Test
-  @DisplayName("leaves no half file behind, and the old one as it was, when it cannot write")
+  @DisplayName("leaves no half file behind, and what is there already as it was")
   void writesWholeOrNot() throws IOException {
     Path missing = folder.resolve("no such folder").resolve("blank.json");
     Run run = Run.of("blank-case", "--output", missing.toString());
@@ -96,11 +97,35 @@ class CommandLineTest {
         .isEqualTo(new Run(2, "", "error: " + folder + " is a folder, not a file\n"));
     Path old = folder.resolve("old.json");
     Files.writeString(old, "old");
-    Run.of("blank-case", "--output", old.toString());
-    assertThat(Files.readString(old)).startsWith("{\n  \"title\": \"\"");
+    assertThat(Run.of("blank-case", "--output", old.toString()))
+        .isEqualTo(
+            new Run(
+                2,
+                "",
+                "error: " + old + " is there already; name a file that is not, or remove it\n"));
+    assertThat(old).hasContent("old");
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).containsExactly(old);
     }
+  }
+
+  @Test
+  @DisplayName("names no option as first while nothing certain sets one apart")
+  void nothingStandsOut() {
+    String answer = Run.with(NOTHING_KNOWN, false, "recommend", "-").out();
+    assertThat(answer.replaceAll("\\s+", " "))
+        .containsPattern("first construct: open: \\d+ of 13 can still come first")
+        .contains("No option stands out yet");
+  }
+
+  @Test
+  @DisplayName("says on the first page that a value is unusual, since it may be a slip")
+  void unusualFirst() {
+    String unusual = "{\"findings\": {\"hip centre migration\": 70}}";
+    List<String> lines = Run.with(unusual, false, "recommend", "-").out().lines().toList();
+    assertThat(lines.subList(0, lines.indexOf("In short")))
+        .anyMatch(
+            line -> line.startsWith("! case field `hip centre migration`: `70 mm` is unusual"));
   }
 
   @Test

@@ -30,6 +30,14 @@ public record RankingResult(Ranking ranking, List<RankedOption> options, Possibl
     return first.isCertain();
   }
 
+  /** Whether what is certain already gives the leader more points than any other option in play. */
+  public boolean leaderStandsOut() {
+    List<RankedOption> options = inPlay();
+    return options.size() == 1
+        || (options.size() > 1
+            && options.get(0).points().now().compareTo(options.get(1).points().now()) > 0);
+  }
+
   public List<RankedOption> ruledOut() {
     return options.stream().filter(o -> o.availability() == Availability.RULED_OUT).toList();
   }

@@ -34,16 +34,14 @@ final class ClosingPart {
   }
 
   private void remarks(Recommendation advice, boolean trace) {
-    List<Issue> ofCase = advice.remarks();
     List<Issue> ofProtocol = advice.protocol().remarks();
-    if (ofCase.isEmpty() && ofProtocol.isEmpty()) {
+    if (ofProtocol.isEmpty()) {
       return;
     }
     page.heading("Remarks");
-    ofCase.forEach(this::remark);
     if (trace) {
       ofProtocol.forEach(this::remark);
-    } else if (!ofProtocol.isEmpty()) {
+    } else {
       page.marked(
           2,
           Mark.ITEM,

@@ -7,6 +7,7 @@ import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
+import org.cotyla.issue.Issue;
 import org.cotyla.protocol.About;
 
 /** The caution, which protocol and case this is, and what forbids relying on the answer. */
@@ -25,6 +26,7 @@ final class OpeningPart {
     page.hanging("Protocol  ", about.title() + ", version " + about.version());
     theCase(advice.findings());
     ProtocolWarnings.write(page, about, today);
+    advice.remarks().forEach(this::remark);
     faults(advice.faults());
   }
 
@@ -37,6 +39,12 @@ final class OpeningPart {
     page.hanging(
         "Stage     ",
         findings.stage() + ", " + stated + " of " + asked.size() + " findings stated");
+  }
+
+  /** A value that is accepted but unusual may be a slip, on which all else would hang. */
+  private void remark(Issue issue) {
+    String help = issue.help().map(text -> "; " + text).orElse("");
+    page.warning(issue.place().plain() + ": " + issue.message() + help);
   }
 
   private void faults(List<Fault> faults) {

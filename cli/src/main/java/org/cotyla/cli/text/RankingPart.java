@@ -36,6 +36,13 @@ final class RankingPart {
     if (leader.isEmpty()) {
       page.marked(2, Mark.WARNING, "every option is ruled out");
     } else {
+      if (!result.firstIsCertain() && !result.leaderStandsOut()) {
+        page.marked(
+            2,
+            Mark.OPEN,
+            "No option stands out yet: nothing certain sets the first apart from the next, so they"
+                + " are in the order of the protocol.");
+      }
       first(result, leader.get());
       next(result.inPlay().subList(1, result.inPlay().size()));
     }

@@ -20,9 +20,18 @@ final class ShortPart {
     page.heading("In short");
     for (RankingResult ranking : advice.rankings()) {
       String name = ranking.ranking().name();
-      String first = ranking.leader().map(RankedOption::name).orElse("every option is ruled out");
+      String first = first(ranking);
       page.paragraph(2, "first " + name + ": " + first + " (" + certainty(ranking, advice) + ")");
     }
+  }
+
+  /** Names no option where nothing certain sets it apart from the next. */
+  private static String first(RankingResult ranking) {
+    if (ranking.firstIsCertain() || ranking.leaderStandsOut()) {
+      return ranking.leader().map(RankedOption::name).orElse("every option is ruled out");
+    }
+    long possible = ranking.options().stream().filter(RankedOption::canBeFirst).count();
+    return "open: " + possible + " of " + ranking.options().size() + " can still come first";
   }
 
   private static String certainty(RankingResult ranking, Recommendation advice) {
