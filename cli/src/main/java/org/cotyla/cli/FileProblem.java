@@ -30,10 +30,6 @@ final class FileProblem extends RuntimeException {
     return new FileProblem(file + " is there already; name a file that is not, or remove it");
   }
 
-  static FileProblem notAPath(String text) {
-    return new FileProblem("`" + text + "` cannot be the name of a file");
-  }
-
   private static String reason(IOException why) {
     if (why instanceof NoSuchFileException) {
       return "there is no such file or folder";

@@ -9,10 +9,6 @@ package org.cotyla.rules.geometry;
  */
 record Direction(double lateral, double anterior, double caudal) {
 
-  double dot(Direction other) {
-    return lateral * other.lateral + anterior * other.anterior + caudal * other.caudal;
-  }
-
   /** This direction after the thigh is flexed: what pointed to the feet now points forward. */
   Direction flexed(double degrees) {
     double cos = Degrees.cos(degrees);
