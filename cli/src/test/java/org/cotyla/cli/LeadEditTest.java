@@ -65,6 +65,19 @@ class LeadEditTest {
   }
 
   @Test
+  @DisplayName("a line that no hip can pass is warned of on the first page, at the cells it kills")
+  void lineOutOfReach() throws IOException {
+    Path edited = folder.resolve("edited.xlsx");
+    edit(edited, "Calculations", "migration line", 1, "500");
+
+    Run run = Run.of("recommend", givenCase.toString(), "--protocol", edited.toString());
+
+    assertThat(run.out().substring(0, run.out().indexOf("In short")).replaceAll("\\s+", " "))
+        .contains("`> migration line` can never hold: `hip centre migration` is [0..120]")
+        .containsPattern("! and \\d+ more warnings about the workbook \\(see --trace\\)");
+  }
+
+  @Test
   @DisplayName(
       "a slip of the pen is refused at its cell with the nearest word, and nothing is advised")
   void slip() throws IOException {

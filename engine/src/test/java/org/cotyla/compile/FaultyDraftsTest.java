@@ -455,6 +455,22 @@ class FaultyDraftsTest {
   }
 
   @Test
+  @DisplayName("A test that no allowed value meets is accepted with a warning at its cell")
+  void neverHolds() {
+    SampleDraft draft =
+        new SampleDraft()
+            .add("Fields", "depth", "given", "number", "mm", "[0..20]", "-", "-", "-", "M", "S")
+            .when(1, 0, "depth")
+            .cell(1, 0, 1, "> 500")
+            .cell(1, 1, 1, "<= 20");
+    assertThat(draft.protocol().remarks())
+        .extracting(Issue::plain)
+        .containsExactly(
+            "warning W173 Load!B8: `> 500` can never hold: `depth` is [0..20]\n"
+                + "      help: check the number, and the allowed values in the sheet Fields");
+  }
+
+  @Test
   @DisplayName("A chain of thousands of calculations, written backwards, is put in order at once")
   @Timeout(20)
   void longChain() {

@@ -8,10 +8,13 @@ import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
 import org.cotyla.issue.Issue;
+import org.cotyla.issue.Severity;
 import org.cotyla.protocol.About;
 
 /** The caution, which protocol and case this is, and what forbids relying on the answer. */
 final class OpeningPart {
+
+  private static final int MOST_WARNINGS = 3;
 
   private final Page page;
 
@@ -26,6 +29,7 @@ final class OpeningPart {
     page.hanging("Protocol  ", about.title() + ", version " + about.version());
     theCase(advice.findings());
     ProtocolWarnings.write(page, about, today);
+    workbook(advice.protocol().remarks());
     advice.remarks().forEach(this::remark);
     faults(advice.faults());
   }
@@ -41,7 +45,19 @@ final class OpeningPart {
         findings.stage() + ", " + stated + " of " + asked.size() + " findings stated");
   }
 
-  /** A value that is accepted but unusual may be a slip, on which all else would hang. */
+  private void workbook(List<Issue> remarks) {
+    List<Issue> warnings =
+        remarks.stream().filter(issue -> issue.severity() == Severity.WARNING).toList();
+    warnings.stream().limit(MOST_WARNINGS).forEach(this::remark);
+    if (warnings.size() > MOST_WARNINGS) {
+      page.warning(
+          "and "
+              + Words.count(warnings.size() - MOST_WARNINGS, "more warning")
+              + " about the workbook (see --trace)");
+    }
+  }
+
+  /** What is accepted but odd may be a slip, on which all else would hang. */
   private void remark(Issue issue) {
     String help = issue.help().map(text -> "; " + text).orElse("");
     page.warning(issue.place().plain() + ": " + issue.message() + help);
