@@ -57,6 +57,8 @@ class PackageArrowsTest {
               "explain",
               Set.of("evaluate", "finding", "protocol", "expression", "issue", "value", "name")),
           Map.entry(
+              "finite", Set.of("evaluate", "finding", "protocol", "expression", "value", "name")),
+          Map.entry(
               "json",
               Set.of(
                   "explain",
@@ -79,6 +81,7 @@ class PackageArrowsTest {
           "com.fasterxml.jackson", Set.of("json", "identity"),
           "org.erdtman", Set.of("json", "identity"),
           "org.fhir", Set.of("unit"),
+          "org.sat4j", Set.of("finite"),
           "org.apache.commons.text", Set.of("name"));
 
   private final JavaClasses engine =

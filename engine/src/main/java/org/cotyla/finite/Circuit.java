@@ -1,0 +1,216 @@
+package org.cotyla.finite;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Builds what is asked of a solver out of and, or and sums, and simplifies what is constant. Equal
+ * parts are built once.
+ */
+final class Circuit {
+
+  /** A weighted literal of a sum. */
+  record Term(int literal, long weight) {}
+
+  private final BooleanSolver solver;
+  private final int yes;
+  private final Map<Set<Integer>, Integer> conjunctions = new HashMap<>();
+  private final Map<List<Object>, Integer> sums = new HashMap<>();
+
+  Circuit(BooleanSolver solver) {
+    this.solver = solver;
+    this.yes = solver.unknown();
+    solver.atLeastOne(yes);
+  }
+
+  /** The literal that always holds. */
+  int yes() {
+    return yes;
+  }
+
+  int no() {
+    return -yes;
+  }
+
+  int of(boolean holds) {
+    return holds ? yes : -yes;
+  }
+
+  int unknown() {
+    return solver.unknown();
+  }
+
+  /** Demands that at least one holds. */
+  void demand(int... literals) {
+    solver.atLeastOne(literals);
+  }
+
+  void demandAny(Collection<Integer> literals) {
+    solver.atLeastOne(literals.stream().mapToInt(Integer::intValue).toArray());
+  }
+
+  int or(Collection<Integer> literals) {
+    return -and(literals.stream().map(literal -> -literal).toList());
+  }
+
+  int or(int... literals) {
+    return -and(Arrays.stream(literals).map(literal -> -literal).toArray());
+  }
+
+  int and(int... literals) {
+    return and(Arrays.stream(literals).boxed().toList());
+  }
+
+  /** A literal that holds exactly when all of them hold. */
+  int and(Collection<Integer> literals) {
+    Set<Integer> parts = new LinkedHashSet<>();
+    for (int literal : literals) {
+      if (literal == -yes || parts.contains(-literal)) {
+        return -yes;
+      }
+      if (literal != yes) {
+        parts.add(literal);
+      }
+    }
+    if (parts.isEmpty()) {
+      return yes;
+    }
+    if (parts.size() == 1) {
+      return parts.iterator().next();
+    }
+    Integer before = conjunctions.get(parts);
+    if (before != null) {
+      return before;
+    }
+    int all = solver.unknown();
+    int[] reverse = new int[parts.size() + 1];
+    int next = 0;
+    for (int part : parts) {
+      solver.atLeastOne(-all, part);
+      reverse[next++] = -part;
+    }
+    reverse[next] = all;
+    solver.atLeastOne(reverse);
+    conjunctions.put(parts, all);
+    return all;
+  }
+
+  /** Demands that exactly one holds. */
+  void demandExactlyOne(List<Integer> literals) {
+    demandAny(literals);
+    demandAtMostOne(literals);
+  }
+
+  /** Demands that no two hold; a chain of helpers keeps long lists linear. */
+  private void demandAtMostOne(List<Integer> literals) {
+    if (literals.size() <= 6) {
+      for (int i = 0; i < literals.size(); i++) {
+        for (int j = i + 1; j < literals.size(); j++) {
+          solver.atLeastOne(-literals.get(i), -literals.get(j));
+        }
+      }
+      return;
+    }
+    List<Integer> first = new ArrayList<>(literals.subList(0, 5));
+    int rest = solver.unknown();
+    first.add(rest);
+    demandAtMostOne(first);
+    List<Integer> second = new ArrayList<>(literals.subList(5, literals.size()));
+    second.forEach(literal -> solver.atLeastOne(-literal, rest));
+    demandAtMostOne(second);
+  }
+
+  /** A literal that holds exactly when the weights of the terms that hold reach the degree. */
+  int reaches(List<Term> terms, long degree) {
+    Sum sum = sum(terms);
+    long rest = degree - sum.certain();
+    if (sum.least() >= rest) {
+      return yes;
+    }
+    if (sum.most() < rest) {
+      return -yes;
+    }
+    return sums.computeIfAbsent(
+        List.of(sum.open(), rest),
+        key -> {
+          int reached = solver.unknown();
+          demandAtLeast(sum.open(), rest, reached);
+          demandAtLeast(negated(sum.open()), 1 - rest, -reached);
+          return reached;
+        });
+  }
+
+  private static List<Term> negated(List<Term> terms) {
+    return terms.stream().map(term -> new Term(term.literal(), -term.weight())).toList();
+  }
+
+  /** Demands that the weights reach the degree whenever all conditions hold. */
+  void demandAtLeast(List<Term> terms, long degree, int... conditions) {
+    Sum bare = sum(terms);
+    long slack = degree - bare.certain() - bare.least();
+    if (slack <= 0) {
+      return;
+    }
+    List<Term> all = new ArrayList<>(terms);
+    for (int condition : conditions) {
+      all.add(new Term(-condition, slack));
+    }
+    Sum sum = sum(all);
+    long rest = degree - sum.certain();
+    if (sum.least() < rest) {
+      solver.atLeast(
+          sum.open().stream().mapToInt(Term::literal).toArray(),
+          sum.open().stream().mapToLong(Term::weight).toArray(),
+          rest);
+    }
+  }
+
+  /**
+   * A sum with each unknown in it once.
+   *
+   * @param open the unknowns, none of them negated
+   * @param certain what is in the sum whatever they are
+   */
+  private record Sum(List<Term> open, long certain) {
+    long least() {
+      return open.stream().mapToLong(term -> Math.min(0, term.weight())).sum();
+    }
+
+    long most() {
+      return open.stream().mapToLong(term -> Math.max(0, term.weight())).sum();
+    }
+  }
+
+  private Sum sum(List<Term> terms) {
+    Map<Integer, Long> weights = new TreeMap<>();
+    long certain = 0;
+    for (Term term : terms) {
+      // A negated unknown is one less the unknown.
+      boolean negated = term.literal() < 0;
+      certain += negated ? term.weight() : 0;
+      weights.merge(Math.abs(term.literal()), negated ? -term.weight() : term.weight(), Long::sum);
+    }
+    Long always = weights.remove(yes);
+    List<Term> open =
+        weights.entrySet().stream()
+            .filter(entry -> entry.getValue() != 0)
+            .map(entry -> new Term(entry.getKey(), entry.getValue()))
+            .toList();
+    return new Sum(open, certain + (always == null ? 0 : always));
+  }
+
+  BooleanSolver.Verdict solve(Collection<Integer> assumed) {
+    return solver.solve(assumed.stream().mapToInt(Integer::intValue).toArray());
+  }
+
+  boolean holds(int literal) {
+    return solver.holds(literal);
+  }
+}

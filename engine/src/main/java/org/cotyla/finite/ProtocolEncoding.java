@@ -1,0 +1,231 @@
+package org.cotyla.finite;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cotyla.evaluate.Engine;
+import org.cotyla.expression.CellTest;
+import org.cotyla.expression.Expression;
+import org.cotyla.expression.PreparedTest;
+import org.cotyla.expression.Scope;
+import org.cotyla.expression.Symbol;
+import org.cotyla.finite.Alternatives.Leaf;
+import org.cotyla.protocol.Calculation;
+import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.Field;
+import org.cotyla.protocol.Protocol;
+import org.cotyla.protocol.Ranking;
+import org.cotyla.protocol.Row;
+import org.cotyla.protocol.Step;
+import org.cotyla.value.PossibleValues;
+import org.cotyla.value.Truth;
+import org.cotyla.value.Value;
+import org.cotyla.value.ValueSet;
+import org.cotyla.value.ValueType;
+
+/**
+ * One protocol as a solver sees it: a literal for each row, classes for each name, worked out when
+ * they are first asked for, so that only what a question hangs on is there. Not thread-safe.
+ */
+final class ProtocolEncoding {
+
+  private record TestKey(Symbol input, CellTest test) {}
+
+  private final Circuit circuit;
+  private final GivenSide given;
+  private final Engine engine;
+  private final Hull hull;
+  private final Map<Symbol, Field> fields = new HashMap<>();
+  private final Map<Symbol, Step> givers = new HashMap<>();
+  private final Map<Symbol, Value> constants = new HashMap<>();
+  private final Map<Symbol, Alternatives> classes = new HashMap<>();
+  private final Map<TestKey, Integer> tests = new HashMap<>();
+  private final Map<DecisionTable, TableEncoding> tables = new IdentityHashMap<>();
+  private final Map<Ranking, RankingEncoding> rankings = new IdentityHashMap<>();
+  private final List<Dependent> dependents = new ArrayList<>();
+
+  ProtocolEncoding(Circuit circuit, GivenSide given, Engine engine) {
+    this.circuit = circuit;
+    this.given = given;
+    this.engine = engine;
+    this.hull = new Hull(engine, given.domain());
+    Protocol protocol = engine.protocol();
+    protocol.givenFields().forEach(field -> fields.put(field.symbol(), field));
+    protocol.steps().forEach(step -> step.gives().forEach(symbol -> givers.put(symbol, step)));
+    protocol
+        .calculations()
+        .forEach(
+            calculation ->
+                calculation
+                    .constant()
+                    .ifPresent(value -> constants.put(calculation.symbol(), value)));
+  }
+
+  Engine engine() {
+    return engine;
+  }
+
+  Circuit circuit() {
+    return circuit;
+  }
+
+  Hull hull() {
+    return hull;
+  }
+
+  /** What is worked out by arithmetic, in order of need. */
+  List<Dependent> dependents() {
+    return dependents;
+  }
+
+  /** The classes of every name that was asked for. */
+  Map<Symbol, Alternatives> classes() {
+    return classes;
+  }
+
+  Alternatives classes(Symbol symbol) {
+    Alternatives known = classes.get(symbol);
+    if (known == null) {
+      known = encode(symbol);
+      classes.put(symbol, known);
+    }
+    return known;
+  }
+
+  private Alternatives encode(Symbol symbol) {
+    Field field = fields.get(symbol);
+    if (field != null) {
+      return given.of(field);
+    }
+    Step giver = givers.get(symbol);
+    if (giver instanceof Calculation calculation) {
+      return calculation
+          .constant()
+          .map(value -> constant(PossibleValues.of(value)))
+          .orElseGet(
+              () ->
+                  worked(
+                      calculation.expression(),
+                      Alternatives.free(circuit, hull.of(symbol)),
+                      circuit.yes(),
+                      symbol));
+    }
+    if (giver instanceof DecisionTable table) {
+      return table(table).output(symbol);
+    }
+    if (giver instanceof Ranking ranking) {
+      return ranking(ranking).first();
+    }
+    // Nothing gives it: a list, or a derived field whose table was left out.
+    return constant(PossibleValues.nothing(symbol.type()));
+  }
+
+  Alternatives constant(PossibleValues value) {
+    return Alternatives.of(circuit, List.of(new Leaf(value, circuit.yes())));
+  }
+
+  /** Says that the result is that of the expression when the literal holds. */
+  Alternatives worked(Expression expression, Alternatives result, int when, Symbol gives) {
+    expression.references().forEach(this::classes);
+    dependents.add(
+        new Dependent(
+            expression.references(),
+            scope -> expression.evaluate(scope),
+            result,
+            when,
+            Optional.of(gives)));
+    return result;
+  }
+
+  TableEncoding table(DecisionTable table) {
+    TableEncoding known = tables.get(table);
+    if (known == null) {
+      known = new TableEncoding(this, table);
+      tables.put(table, known);
+    }
+    return known;
+  }
+
+  RankingEncoding ranking(Ranking ranking) {
+    RankingEncoding known = rankings.get(ranking);
+    if (known == null) {
+      known = new RankingEncoding(this, ranking);
+      rankings.put(ranking, known);
+    }
+    return known;
+  }
+
+  /** Holds when the row matches. */
+  int matches(DecisionTable table, Row row) {
+    Truth known = hull.matches(row);
+    if (known != Truth.OPEN) {
+      return circuit.of(known == Truth.TRUE);
+    }
+    List<Integer> all = new ArrayList<>();
+    for (int i = 0; i < row.tests().size(); i++) {
+      all.add(holds(table.inputs().get(i).symbol(), row.tests().get(i).prepared()));
+    }
+    return circuit.and(all);
+  }
+
+  /** Holds when the test does. */
+  int holds(Symbol input, PreparedTest test) {
+    if (test.isAnything()) {
+      return circuit.yes();
+    }
+    Optional<ValueSet> region = test.region();
+    if (region.isPresent()) {
+      return classes(input).within(region.get(), test.forNothing() == Truth.TRUE);
+    }
+    TestKey key = new TestKey(input, test.test());
+    Integer known = tests.get(key);
+    if (known == null) {
+      known = dynamic(input, test);
+      tests.put(key, known);
+    }
+    return known;
+  }
+
+  /** A test against another name: whether it holds is worked out from both. */
+  private int dynamic(Symbol input, PreparedTest test) {
+    List<Symbol> reads = new ArrayList<>(test.references());
+    reads.add(input);
+    reads.forEach(this::classes);
+    int holds = circuit.unknown();
+    Alternatives result =
+        Alternatives.of(
+            circuit,
+            List.of(
+                new Leaf(PossibleValues.of(Value.of(true)), holds),
+                new Leaf(PossibleValues.of(Value.of(false)), -holds)));
+    dependents.add(
+        new Dependent(
+            java.util.Set.copyOf(reads),
+            scope -> answer(test.truth(scope.valueOf(input), scope)),
+            result,
+            circuit.yes(),
+            Optional.empty()));
+    return holds;
+  }
+
+  private static PossibleValues answer(Truth truth) {
+    return switch (truth) {
+      case TRUE -> PossibleValues.of(Value.of(true));
+      case FALSE -> PossibleValues.of(Value.of(false));
+      case OPEN -> PossibleValues.of(ValueSet.all(ValueType.YES_NO));
+    };
+  }
+
+  /** What the expression gives in every case, when it uses constants only. */
+  Optional<PossibleValues> constant(Expression expression) {
+    if (!constants.keySet().containsAll(expression.references())) {
+      return Optional.empty();
+    }
+    Scope scope =
+        symbol -> Optional.ofNullable(constants.get(symbol)).map(PossibleValues::of).orElseThrow();
+    return Optional.of(expression.evaluate(scope)).filter(PossibleValues::isCertain);
+  }
+}

@@ -1,0 +1,146 @@
+package org.cotyla.finite;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.cotyla.finite.Alternatives.Leaf;
+import org.cotyla.finite.Circuit.Term;
+import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.Effect;
+import org.cotyla.protocol.HitPolicy;
+import org.cotyla.protocol.Option;
+import org.cotyla.protocol.Ranking;
+import org.cotyla.protocol.Row;
+import org.cotyla.protocol.Vote;
+import org.cotyla.value.PossibleValues;
+import org.cotyla.value.Value;
+import org.cotyla.value.ValueType;
+import org.jspecify.annotations.Nullable;
+
+/** One ranking as a solver sees it: who is ruled out, and who comes first by points. */
+final class RankingEncoding {
+
+  private final ProtocolEncoding protocol;
+  private final Circuit circuit;
+  private final Ranking ranking;
+  private final Map<Vote, List<Integer>> voices = new LinkedHashMap<>();
+  private final Map<String, Integer> available = new HashMap<>();
+  private final int decimals;
+  private @Nullable Alternatives first;
+
+  RankingEncoding(ProtocolEncoding protocol, Ranking ranking) {
+    this.protocol = protocol;
+    this.circuit = protocol.circuit();
+    this.ranking = ranking;
+    for (DecisionTable voter : ranking.voters()) {
+      listen(voter);
+    }
+    this.decimals =
+        voices.keySet().stream()
+            .mapToInt(vote -> Math.max(0, vote.points().stripTrailingZeros().scale()))
+            .max()
+            .orElse(0);
+    for (Option option : ranking.options()) {
+      List<Integer> barred = new ArrayList<>();
+      voices.forEach(
+          (vote, literals) -> {
+            if (vote.option().equals(option.name()) && vote.effect() == Effect.RULE_OUT) {
+              barred.addAll(literals);
+            }
+          });
+      available.put(option.name(), -circuit.or(barred));
+    }
+  }
+
+  /** Rows speak each for itself; under hit policy A those that agree speak once. */
+  private void listen(DecisionTable voter) {
+    TableEncoding table = protocol.table(voter);
+    Map<Vote, List<Integer>> ofTable = new LinkedHashMap<>();
+    for (Row row : voter.rows()) {
+      row.vote()
+          .ifPresent(
+              vote ->
+                  ofTable.computeIfAbsent(vote, same -> new ArrayList<>()).add(table.speaks(row)));
+    }
+    boolean once = voter.hitPolicy() == HitPolicy.ANY;
+    ofTable.forEach(
+        (vote, literals) ->
+            voices
+                .computeIfAbsent(vote, same -> new ArrayList<>())
+                .addAll(once ? List.of(circuit.or(literals)) : literals));
+  }
+
+  /** Holds when no row rules the option out. */
+  int available(String option) {
+    return available.getOrDefault(option, circuit.no());
+  }
+
+  /** The points of an option, in the smallest unit that any vote has. */
+  List<Term> points(String option, int sign) {
+    List<Term> terms = new ArrayList<>();
+    voices.forEach(
+        (vote, literals) -> {
+          if (vote.option().equals(option) && vote.effect() != Effect.RULE_OUT) {
+            long weight = sign * units(vote);
+            literals.stream()
+                .filter(literal -> literal != circuit.no())
+                .forEach(literal -> terms.add(new Term(literal, weight)));
+          }
+        });
+    return terms;
+  }
+
+  private long units(Vote vote) {
+    BigDecimal points = vote.effect() == Effect.OPPOSE ? vote.points().negate() : vote.points();
+    return points.movePointRight(decimals).longValueExact();
+  }
+
+  /** Which option comes first; nothing when all are ruled out. */
+  Alternatives first() {
+    Alternatives known = first;
+    if (known == null) {
+      known = encode();
+      first = known;
+    }
+    return known;
+  }
+
+  private Alternatives encode() {
+    List<Leaf> leaves = new ArrayList<>();
+    List<Integer> anyone = new ArrayList<>();
+    for (Option option : ranking.options()) {
+      boolean possible = protocol.hull().canBeFirst(ranking.name(), option.name());
+      if (possible && available(option.name()) != circuit.no()) {
+        int leads = circuit.unknown();
+        circuit.demand(-leads, available(option.name()));
+        leaves.add(new Leaf(PossibleValues.of(Value.of(option.name())), leads));
+      }
+      anyone.add(available(option.name()));
+    }
+    int nobody = -circuit.or(anyone);
+    if (nobody != circuit.no()) {
+      leaves.add(new Leaf(PossibleValues.nothing(ValueType.TEXT), nobody));
+    }
+    circuit.demandExactlyOne(leaves.stream().map(Leaf::literal).toList());
+    for (Leaf leaf : leaves) {
+      leaf.values().single().ifPresent(value -> beatsAll(value.plain(), leaf.literal()));
+    }
+    return Alternatives.of(circuit, leaves);
+  }
+
+  private void beatsAll(String leader, int leads) {
+    boolean leaderSeen = false;
+    for (Option other : ranking.options()) {
+      if (other.name().equals(leader)) {
+        leaderSeen = true;
+        continue;
+      }
+      List<Term> difference = new ArrayList<>(points(leader, 1));
+      difference.addAll(points(other.name(), -1));
+      circuit.demandAtLeast(difference, leaderSeen ? 0 : 1, leads, available(other.name()));
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package org.cotyla.finite;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.cotyla.value.Interval;
+import org.cotyla.value.Value;
+import org.cotyla.value.ValueSet;
+import org.cotyla.value.ValueType;
+import org.jspecify.annotations.Nullable;
+
+/** Picks single values out of sets, with as few decimals as will do. */
+final class Representative {
+
+  private static final BigDecimal FAR = BigDecimal.valueOf(1_000_000);
+  private static final int DECIMALS_AT_MOST = 12;
+  private static final List<String> WORDS = List.of("other", "a", "m", "z", "", "zzzz");
+
+  private Representative() {}
+
+  /** A value of the set, near its middle. */
+  static Value of(ValueSet values) {
+    return at(values.hull(), values, 0.5);
+  }
+
+  /** A value of the set, at random near an end or anywhere in it. */
+  static Value sample(ValueSet values, SplittableRandom random) {
+    double where =
+        switch (random.nextInt(5)) {
+          case 0 -> 0.0;
+          case 1 -> 1.0;
+          case 2 -> 0.05;
+          case 3 -> 0.95;
+          default -> random.nextDouble();
+        };
+    return at(values.hull(), values, where);
+  }
+
+  private static Value at(Interval hull, ValueSet values, double where) {
+    Optional<Value> single = values.single();
+    if (single.isPresent()) {
+      return single.get();
+    }
+    if (values.isFinite()) {
+      List<Value> all = values.values();
+      return all.get((int) Math.round(where * (all.size() - 1)));
+    }
+    if (values.type() == ValueType.NUMBER) {
+      return number(hull, where);
+    }
+    if (values.type() == ValueType.DATE) {
+      return day(hull, values, where);
+    }
+    return WORDS.stream()
+        .map(Value::of)
+        .filter(values::contains)
+        .findFirst()
+        .orElseGet(() -> between(hull));
+  }
+
+  /** The set's own lower end continued is a text that comes right after it. */
+  private static Value between(Interval hull) {
+    return hull.low() instanceof Value.TextValue low ? Value.of(low.text() + " ") : Value.of("");
+  }
+
+  private static Value number(Interval hull, double where) {
+    BigDecimal low = end(hull.low(), FAR.negate());
+    BigDecimal high = end(hull.high(), FAR);
+    BigDecimal width = high.subtract(low);
+    BigDecimal exact = low.add(width.multiply(BigDecimal.valueOf(where)));
+    for (int decimals = 0; decimals <= DECIMALS_AT_MOST; decimals++) {
+      for (RoundingMode mode :
+          List.of(RoundingMode.HALF_EVEN, RoundingMode.UP, RoundingMode.DOWN)) {
+        Value rounded = Value.of(exact.setScale(decimals, mode));
+        boolean near =
+            exact
+                    .subtract(exact.setScale(decimals, mode))
+                    .abs()
+                    .multiply(BigDecimal.valueOf(10))
+                    .compareTo(width)
+                <= 0;
+        if (near && hull.contains(rounded)) {
+          return rounded;
+        }
+      }
+    }
+    Value middle = Value.of(low.add(width.divide(BigDecimal.valueOf(2))));
+    return hull.contains(middle) ? middle : Value.of(hull.lowIncluded() ? low : high);
+  }
+
+  private static BigDecimal end(@Nullable Value end, BigDecimal otherwise) {
+    return end instanceof Value.NumberValue number ? number.number() : otherwise;
+  }
+
+  private static Value day(Interval hull, ValueSet values, double where) {
+    LocalDate low = hull.low() instanceof Value.DateValue day ? day.date() : null;
+    LocalDate high = hull.high() instanceof Value.DateValue day ? day.date() : null;
+    LocalDate from = low != null ? low : high != null ? high.minusYears(1) : LocalDate.EPOCH;
+    LocalDate to = high != null ? high : from.plusYears(1);
+    long days = Math.round(where * (to.toEpochDay() - from.toEpochDay()));
+    for (long shift : new long[] {0, 1, -1}) {
+      Value day = Value.of(from.plusDays(days + shift));
+      if (values.contains(day)) {
+        return day;
+      }
+    }
+    return Value.of(from);
+  }
+}
