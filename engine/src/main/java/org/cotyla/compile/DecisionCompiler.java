@@ -113,7 +113,8 @@ final class DecisionCompiler {
     }
   }
 
-  private void id(Text id, boolean isDefault) {
+  /** Takes an id, which must be new unless it is that of a default row. */
+  void id(Text id, boolean isDefault) {
     if (id.isBlank()) {
       issues.error("W160", id.at(), "the row has no id", "give it an id that was never used");
       return;
@@ -190,7 +191,8 @@ final class DecisionCompiler {
     return known.orElse(ShownAs.WORKING);
   }
 
-  private Optional<Input> input(Text cell) {
+  /** What a column of tests reads, or nothing when there is no such name, which is reported. */
+  Optional<Input> input(Text cell) {
     Optional<Symbol> symbol = vocabulary.symbol(cell.text());
     if (symbol.isEmpty()) {
       issues.error(

@@ -141,7 +141,7 @@ final class OutputRules {
         });
   }
 
-  private void reportListsRead(Set<Symbol> names, CellRef at) {
+  void reportListsRead(Set<Symbol> names, CellRef at) {
     names.stream()
         .filter(this::isListOutput)
         .forEach(

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cotyla.draft.DecisionDraft;
 import org.cotyla.draft.Line;
 import org.cotyla.draft.ProtocolDraft;
 import org.cotyla.expression.CellParser;
@@ -20,6 +19,7 @@ import org.cotyla.name.Names;
 import org.cotyla.protocol.About;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.Change;
+import org.cotyla.protocol.Checks;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Option;
@@ -64,8 +64,8 @@ public final class ProtocolCompiler {
             issues);
     Vocabulary vocabulary = calculationCompiler.vocabulary();
     List<Calculation> calculations = calculationCompiler.compile(vocabulary);
-    List<DecisionTable> decisions =
-        decisions(draft.decisions(), fields, options, calculations, vocabulary, references, issues);
+    Tables tables = tables(draft, fields, options, calculations, vocabulary, references, issues);
+    List<DecisionTable> decisions = tables.decisions();
     List<Ranking> rankings = rankings(options, decisions, vocabulary);
     List<Step> steps = new ArrayList<>(calculations);
     steps.addAll(decisions);
@@ -85,8 +85,12 @@ public final class ProtocolCompiler {
             references.all(),
             draft.changes().stream().map(ProtocolCompiler::change).toList(),
             vocabulary,
+            tables.checks(),
             issues.list()));
   }
+
+  /** What is written in the language of tests. */
+  private record Tables(List<DecisionTable> decisions, Checks checks) {}
 
   private static List<Line> named(List<Line> lines, NameRules names) {
     return lines.stream()
@@ -94,8 +98,8 @@ public final class ProtocolCompiler {
         .toList();
   }
 
-  private List<DecisionTable> decisions(
-      List<DecisionDraft> drafts,
+  private Tables tables(
+      ProtocolDraft draft,
       List<Field> fields,
       Map<String, List<Option>> options,
       List<Calculation> calculations,
@@ -106,7 +110,7 @@ public final class ProtocolCompiler {
     calculations.forEach(
         calculation ->
             calculation.constant().ifPresent(value -> constants.put(calculation.symbol(), value)));
-    OutputRules outputs = new OutputRules(fields, drafts, issues);
+    OutputRules outputs = new OutputRules(fields, draft.decisions(), issues);
     RowCompiler rows =
         new RowCompiler(
             new CellParser(vocabulary, dialect),
@@ -115,10 +119,20 @@ public final class ProtocolCompiler {
             references,
             issues);
     DecisionCompiler compiler = new DecisionCompiler(vocabulary, outputs, options, rows, issues);
-    List<DecisionTable> decisions = drafts.stream().map(compiler::compile).toList();
+    List<DecisionTable> decisions = draft.decisions().stream().map(compiler::compile).toList();
     outputs.reportUngiven(fields);
     outputs.reportListsRead(calculations, decisions);
-    return decisions;
+    WrittenResults written = new WrittenResults(draft.decisions());
+    DemandCompiler demands =
+        new DemandCompiler(vocabulary, fields, options, written, rows, outputs, issues);
+    SafeguardCompiler safeguards =
+        new SafeguardCompiler(compiler, rows, outputs, demands, references, issues);
+    Checks checks =
+        new Checks(
+            safeguards.compile(draft.checks().safeguards()),
+            new AcceptanceCompiler(issues).compile(draft.checks().accepted()),
+            List.of());
+    return new Tables(decisions, checks);
   }
 
   private static List<Ranking> rankings(

@@ -88,7 +88,8 @@ final class RowCompiler {
     return true;
   }
 
-  private Optional<Row.Test> test(Text cell, Symbol input) {
+  /** The test in a cell under the input, or nothing when it is faulty, which is reported. */
+  Optional<Row.Test> test(Text cell, Symbol input) {
     try {
       CellTest test = parser.test(cell.text(), input);
       PreparedTest prepared =

@@ -32,6 +32,10 @@ public final class Headings {
       List.of("decision", "hit policy", "asks", "ranks", "shown as");
   public static final List<String> DECISION_COLUMNS =
       List.of("id", "when", "then", "because", "source");
+  public static final List<String> SAFEGUARDS =
+      List.of("id", "when", "must", "what", "because", "source");
+  public static final List<String> ACCEPTED = List.of("code", "about", "because", "by", "date");
+  public static final List<String> CASES = List.of("case", "stage", "given", "expect", "because");
 
   private Headings() {}
 }

@@ -8,6 +8,7 @@ import java.util.Map;
  *
  * @param origin what the protocol was read from, for messages
  * @param about the entries of the Protocol sheet by key
+ * @param checks the sheets by which its author checks it
  */
 public record ProtocolDraft(
     String origin,
@@ -17,7 +18,8 @@ public record ProtocolDraft(
     List<Line> calculations,
     List<Line> sources,
     List<Line> changes,
-    List<DecisionDraft> decisions) {
+    List<DecisionDraft> decisions,
+    ChecksDraft checks) {
 
   public ProtocolDraft {
     about = Map.copyOf(about);
@@ -27,5 +29,27 @@ public record ProtocolDraft(
     sources = List.copyOf(sources);
     changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
+  }
+
+  /** A draft without sheets by which its author checks it. */
+  public ProtocolDraft(
+      String origin,
+      Map<String, Text> about,
+      List<Line> fields,
+      List<Line> options,
+      List<Line> calculations,
+      List<Line> sources,
+      List<Line> changes,
+      List<DecisionDraft> decisions) {
+    this(
+        origin,
+        about,
+        fields,
+        options,
+        calculations,
+        sources,
+        changes,
+        decisions,
+        ChecksDraft.none());
   }
 }

@@ -20,6 +20,7 @@ import org.cotyla.name.NameIndex;
  * @param sources in the order of the workbook
  * @param changes its history
  * @param vocabulary the names that cells may use
+ * @param checks what stands beside it so that an edit can be trusted; changes no answer
  * @param remarks warnings and notes that were made when it was read
  */
 public record Protocol(
@@ -32,6 +33,7 @@ public record Protocol(
     List<Source> sources,
     List<Change> changes,
     Vocabulary vocabulary,
+    Checks checks,
     List<Issue> remarks) {
 
   public Protocol {

@@ -1,6 +1,5 @@
 package org.cotyla.workbook;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +36,7 @@ final class DecisionSheet {
         new KeyedRows(Headings.DECISION_HEAD, reading, issues)
             .read(sheet.rows().subList(0, heading));
     List<GridRow> below = sheet.rows().subList(heading + 1, sheet.rows().size());
-    return DecisionColumns.read(idRow.get(), below, reading, issues)
+    return TableColumns.read(TableColumns.Layout.DECISION, idRow.get(), below, reading, issues)
         .map(columns -> draft(head, columns, below.subList(1, below.size())));
   }
 
@@ -56,7 +55,7 @@ final class DecisionSheet {
   }
 
   private DecisionDraft draft(
-      Map<String, Text> head, DecisionColumns columns, List<GridRow> ruleRows) {
+      Map<String, Text> head, TableColumns columns, List<GridRow> ruleRows) {
     Text noName = new Text("", sheet.rows().get(0).first().at());
     Text name = head.getOrDefault("decision", noName);
     Text none = new Text("", name.at());
@@ -66,45 +65,22 @@ final class DecisionSheet {
         head.getOrDefault("asks", none),
         head.getOrDefault("ranks", none),
         head.getOrDefault("shown as", none),
-        columns.when().stream().map(DecisionColumns.Column::name).toList(),
-        columns.then().stream().map(DecisionColumns.Column::name).toList(),
+        columns.names("when"),
+        columns.names("then"),
         rows(columns, ruleRows));
   }
 
-  private List<RowDraft> rows(DecisionColumns columns, List<GridRow> ruleRows) {
-    List<RowDraft> rows = new ArrayList<>();
-    for (GridRow row : ruleRows) {
-      Cell id = row.cell(columns.id());
-      boolean hasContent =
-          columns.besidesId().stream().anyMatch(column -> !row.cell(column).isBlank());
-      if (!hasContent) {
-        if (!id.isBlank()) {
-          issues.error(
-              "W049",
-              id.at(),
-              "the row has the id `" + TidyText.shortened(id.text()) + "` and nothing else",
-              "fill it in, or move a remark to a column for people, headed `note`");
-        }
-        continue;
-      }
-      if (id.isBlank()) {
-        issues.error(
-            "W048", id.at(), "the row has content but no id", "give it an id that was never used");
-      }
-      rows.add(
-          new RowDraft(
-              reading.text(id),
-              texts(row, columns.when()),
-              texts(row, columns.then()),
-              reading.text(row.cell(columns.because())),
-              reading.text(row.cell(columns.source()))));
-    }
-    return rows;
-  }
-
-  private List<Text> texts(GridRow row, List<DecisionColumns.Column> columns) {
-    return columns.stream()
-        .map(column -> reading.textNotMadeDate(row.cell(column.index())))
-        .toList();
+  private List<RowDraft> rows(TableColumns columns, List<GridRow> ruleRows) {
+    return new TableRows(TableColumns.Layout.DECISION, columns, reading, issues)
+        .read(ruleRows).stream()
+            .map(
+                row ->
+                    new RowDraft(
+                        row.key(),
+                        row.under("when"),
+                        row.under("then"),
+                        row.get("because"),
+                        row.get("source")))
+            .toList();
   }
 }

@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cotyla.draft.ChecksDraft;
 import org.cotyla.draft.DecisionDraft;
 import org.cotyla.draft.Line;
 import org.cotyla.draft.ProtocolDraft;
+import org.cotyla.draft.TableDraft;
 import org.cotyla.draft.Text;
 import org.cotyla.issue.Issues;
 import org.cotyla.issue.Place;
@@ -26,10 +28,10 @@ final class DraftReader {
           HeadedSheet.OPTIONS,
           HeadedSheet.CALCULATIONS,
           HeadedSheet.SOURCES,
-          HeadedSheet.CHANGES);
-
-  /** Sheets of the format that say nothing of the protocol itself. */
-  private static final Set<String> READ_ELSEWHERE = Set.of("safeguards", "cases");
+          HeadedSheet.CHANGES,
+          HeadedSheet.ACCEPTED);
+  private static final String SAFEGUARDS = "Safeguards";
+  private static final String CASES = "Cases";
 
   private final Grid grid;
   private final Issues issues;
@@ -60,6 +62,8 @@ final class DraftReader {
             .map(new ProtocolSheet(issues)::read)
             .orElse(Map.of());
     List<List<Line>> headed = HEADED.stream().map(this::lines).toList();
+    TableDraft safeguards = table(SAFEGUARDS, TableColumns.Layout.SAFEGUARDS);
+    TableDraft cases = table(CASES, TableColumns.Layout.CASES);
     List<DecisionDraft> decisions = new ArrayList<>();
     for (Sheet sheet : others) {
       if (DecisionSheets.is(sheet)) {
@@ -81,20 +85,18 @@ final class DraftReader {
                 headed.get(2),
                 headed.get(3),
                 headed.get(4),
-                decisions))
+                decisions,
+                new ChecksDraft(safeguards, headed.get(5), cases)))
         : Optional.empty();
   }
 
   private void sortSheets() {
     Set<String> names =
-        Stream.concat(Stream.of(PROTOCOL), HEADED.stream().map(HeadedSheet::name))
+        Stream.concat(Stream.of(PROTOCOL), withHeadings())
             .map(Names::key)
             .collect(Collectors.toSet());
     for (Sheet sheet : grid.sheets()) {
       String key = Names.key(sheet.name());
-      if (READ_ELSEWHERE.contains(key)) {
-        continue;
-      }
       if (!names.contains(key)) {
         others.add(sheet);
       } else {
@@ -134,10 +136,7 @@ final class DraftReader {
   /** Whether the sheet's name is nearly that of a sheet that the workbook lacks. */
   private boolean isSlipOfKnownName(Sheet sheet) {
     List<String> missing =
-        HEADED.stream()
-            .map(HeadedSheet::name)
-            .filter(name -> !known.containsKey(Names.key(name)))
-            .toList();
+        withHeadings().filter(name -> !known.containsKey(Names.key(name))).toList();
     Optional<String> meant = NearMiss.of(sheet.name(), missing);
     meant.ifPresent(
         name -> {
@@ -149,6 +148,20 @@ final class DraftReader {
               "did you mean `" + name + "`?");
         });
     return meant.isPresent();
+  }
+
+  private static Stream<String> withHeadings() {
+    return Stream.concat(HEADED.stream().map(HeadedSheet::name), Stream.of(SAFEGUARDS, CASES));
+  }
+
+  private TableDraft table(String name, TableColumns.Layout layout) {
+    Sheet sheet = known.get(Names.key(name));
+    if (sheet == null) {
+      return TableDraft.empty();
+    }
+    Optional<TableDraft> table = new TableSheet(layout, issues).read(sheet);
+    sound &= table.isPresent();
+    return table.orElse(TableDraft.empty());
   }
 
   private List<Line> lines(HeadedSheet kind) {

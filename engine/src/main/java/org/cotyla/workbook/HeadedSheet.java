@@ -44,6 +44,8 @@ record HeadedSheet(
   static final HeadedSheet CHANGES =
       new HeadedSheet(
           "Changes", false, Headings.CHANGES, Set.of("author role", "why"), Set.of("version"));
+  static final HeadedSheet ACCEPTED =
+      new HeadedSheet("Accepted", false, Headings.ACCEPTED, Set.of("date"), Set.of("about"));
 
   /** The sheet's rows; nothing when its headings are wrong, which is reported. */
   Optional<List<Line>> read(Sheet sheet, Issues issues) {

@@ -6,11 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cotyla.draft.ChecksDraft;
 import org.cotyla.draft.DecisionDraft;
 import org.cotyla.draft.Headings;
 import org.cotyla.draft.Line;
 import org.cotyla.draft.ProtocolDraft;
 import org.cotyla.draft.RowDraft;
+import org.cotyla.draft.TableDraft;
 import org.cotyla.draft.Text;
 import org.cotyla.expression.Dialect;
 import org.cotyla.expression.StandardFunctions;
@@ -28,6 +30,10 @@ public final class SampleDraft {
   private final Map<String, String> about = new LinkedHashMap<>();
   private final Map<String, List<String[]>> sheets = new LinkedHashMap<>();
   private final List<Sheet> decisions = new ArrayList<>();
+
+  private final List<String[]> safeguards = new ArrayList<>();
+  private final List<String[]> accepted = new ArrayList<>();
+  private List<String> safeguardsWhen = List.of("width", "class");
 
   private record Sheet(String[] head, List<String> when, List<String> then, List<String[]> rows) {}
 
@@ -147,6 +153,53 @@ public final class SampleDraft {
     return this;
   }
 
+  /** Adds a safeguard: its id, its tests, must, what, because and source. */
+  public SampleDraft safeguard(String... cells) {
+    safeguards.add(cells);
+    return this;
+  }
+
+  /** Changes what the safeguards test. */
+  public SampleDraft safeguardsWhen(String... names) {
+    safeguardsWhen = List.of(names);
+    return this;
+  }
+
+  /** Adds an accepted warning: code, about, because, by and date. */
+  public SampleDraft accepted(String... cells) {
+    accepted.add(cells);
+    return this;
+  }
+
+  private TableDraft safeguards() {
+    List<TableDraft.Row> rows = new ArrayList<>();
+    int tests = safeguardsWhen.size();
+    for (String[] cells : safeguards) {
+      List<Text> texts = texts("Safeguards", 2 + rows.size(), 0, List.of(cells));
+      rows.add(
+          new TableDraft.Row(
+              texts.get(0),
+              Map.of("when", texts.subList(1, 1 + tests)),
+              Map.of(
+                  "must", texts.get(1 + tests),
+                  "what", texts.get(2 + tests),
+                  "because", texts.get(3 + tests),
+                  "source", texts.get(4 + tests))));
+    }
+    return new TableDraft(Map.of("when", texts("Safeguards", 1, 1, safeguardsWhen)), rows);
+  }
+
+  private List<Line> accepted() {
+    List<Line> lines = new ArrayList<>();
+    for (String[] cells : accepted) {
+      List<Text> texts = texts("Accepted", 1 + lines.size(), 0, List.of(cells));
+      Map<String, Text> byHeading = new HashMap<>();
+      texts.forEach(text -> byHeading.put(Headings.ACCEPTED.get(byHeading.size()), text));
+      lines.add(new Line(texts.get(0).at(), byHeading));
+    }
+    return lines;
+  }
+
   private static List<String> headings(String sheet) {
     return switch (sheet) {
       case "Fields" -> Headings.FIELDS;
@@ -169,7 +222,8 @@ public final class SampleDraft {
         lines("Calculations"),
         lines("Sources"),
         List.of(),
-        decisions.stream().map(SampleDraft::decision).toList());
+        decisions.stream().map(SampleDraft::decision).toList(),
+        new ChecksDraft(safeguards(), accepted(), TableDraft.empty()));
   }
 
   private List<Line> lines(String sheet) {

@@ -80,7 +80,7 @@ class WorkbooksTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (SXSSFWorkbook book =
         new SXSSFWorkbook(new XSSFWorkbook(new ByteArrayInputStream(plain)))) {
-      Sheet notes = book.createSheet("Cases");
+      Sheet notes = book.createSheet("Scribbles");
       Row row = notes.createRow(0);
       row.createCell(0).setCellValue("x");
       book.write(out);
