@@ -41,6 +41,15 @@ final class OutputFile {
     }
   }
 
+  /** The folder, made when it is not there yet. */
+  static Path folder(Path folder) {
+    try {
+      return Files.createDirectories(folder);
+    } catch (IOException unwritable) {
+      throw FileProblem.writing(folder, unwritable);
+    }
+  }
+
   private static void move(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);

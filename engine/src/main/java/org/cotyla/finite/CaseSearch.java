@@ -58,6 +58,11 @@ public final class CaseSearch {
     return new CaseSearch(engines, domain, effort);
   }
 
+  /** What a name of the first protocol can be at most in the domain. */
+  public PossibleValues reach(Symbol name) {
+    return sides.get(0).hull().of(name);
+  }
+
   /** A case of which the claim is true. */
   public Answer find(Claim claim) {
     return find(claim, Map.of());

@@ -59,8 +59,20 @@ class PackageArrowsTest {
           Map.entry(
               "finite", Set.of("evaluate", "finding", "protocol", "expression", "value", "name")),
           Map.entry(
+              "check",
+              Set.of(
+                  "finite",
+                  "evaluate",
+                  "identity",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry(
               "json",
               Set.of(
+                  "check",
                   "explain",
                   "evaluate",
                   "finding",
