@@ -1,0 +1,222 @@
+package org.cotyla.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.cotyla.compile.SampleDraft;
+import org.cotyla.evaluate.Engine;
+import org.cotyla.evaluate.Recommendation;
+import org.cotyla.issue.Severity;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+class ProtocolCheckTest {
+
+  private static CheckedSample check(SampleDraft draft) {
+    return CheckedSample.of(draft);
+  }
+
+  @Test
+  @DisplayName("A gap is told by its fewest findings, with a case in it")
+  void gap() {
+    CheckedSample checked =
+        check(new SampleDraft().cell(0, 1, 1, "< 20"))
+            .says(
+                "warning K101 Class!B1: no row for width from 20 up to 30 mm",
+                "warning K101 Load!B1: no row for class C or nothing");
+    Recommendation example = checked.remark("K101").example().orElseThrow();
+    assertThat(CheckedSample.findings(example)).isEqualTo("width 25");
+    assertThat(example.decision("Class").orElseThrow().byDefault()).isTrue();
+  }
+
+  @Test
+  @DisplayName("A gap that an upstream decision keeps every case out of is none")
+  void gapUpstream() {
+    check(new SampleDraft().cell(1, 1, 1, "B, C")).says();
+  }
+
+  @Test
+  @DisplayName("A table that lists or votes may be silent, and a default row closes every gap")
+  void noGap() {
+    check(new SampleDraft().cell(2, 0, 1, "C")).says();
+    check(new SampleDraft().cell(0, 1, 1, "< 20").row(0, "default", "-", "-", "B")).says();
+  }
+
+  @Test
+  @DisplayName("Two rows that match one case under U are a clash, also when they give the same")
+  void clash() {
+    CheckedSample checked =
+        check(new SampleDraft().cell(0, 1, 1, "<= 40"))
+            .says(
+                "error K111 Class!A8: rows `K-1` and `K-2` (Class!A9) both match width above 30 up"
+                    + " to 40 mm and grade low, but hit policy U allows one",
+                "error K111 Class!A9: rows `K-2` and `K-3` (Class!A10) both match width above 30 up"
+                    + " to 40 mm and grade high, but hit policy U allows one");
+    Recommendation example = checked.remark("K111").example().orElseThrow();
+    assertThat(example.faults()).hasSize(1);
+    check(new SampleDraft().cell(0, 1, 1, "<= 40").cell(0, 1, 3, "A").cell(0, 2, 3, "A"))
+        .says(
+            "error K111 Class!A8: rows `K-1` and `K-2` (Class!A9) both match width above 30 up to"
+                + " 40 mm and grade low, but hit policy U allows one; they give the same",
+            "error K111 Class!A9: rows `K-2` and `K-3` (Class!A10) both match width above 30 up to"
+                + " 40 mm and grade high, but hit policy U allows one; they give the same",
+            "warning K121 Votes!A9: row `V-2` never counts: no case leads to `class` `not(A)`"
+                + " (Votes!B9)");
+  }
+
+  @Test
+  @DisplayName("Under A rows may meet where they agree, and clash where they do not")
+  void any() {
+    SampleDraft agreeing = new SampleDraft().head(0, 1, "A").cell(0, 1, 1, "<= 40");
+    check(agreeing.cell(0, 1, 3, "A"))
+        .says(
+            "error K111 Class!A9: rows `K-2` and `K-3` (Class!A10) both match width above 30 up to"
+                + " 40 mm and grade high and give different results, which hit policy A forbids");
+  }
+
+  @Test
+  @DisplayName("A row that earlier rows take every case from never counts, and they are named")
+  void shadowed() {
+    check(new SampleDraft().head(0, 1, "F").row(0, "K-4", "> 50", "-", "B"))
+        .says(
+            "warning K121 Class!A11: row `K-4` never counts: every case that it matches is taken by"
+                + " `K-1` (Class!A8), `K-3` (Class!A10)");
+  }
+
+  @Test
+  @DisplayName("A row whose tests no case meets never counts, and the fewest such tests are named")
+  void neverTogether() {
+    check(new SampleDraft().when(1, 0, "class").row(1, "L-3", "C", "1").cell(0, 2, 3, "B"))
+        .says(
+            "warning K121 Load!A10: row `L-3` never counts: no case leads to `class` `C`"
+                + " (Load!B10)");
+  }
+
+  @Test
+  @DisplayName("A default row for which no case is left is idle")
+  void idleDefault() {
+    check(new SampleDraft().row(0, "default", "-", "-", "B"))
+        .says(
+            "warning K123 Class!A11: the default row `default` never counts: some other row matches"
+                + " every case");
+  }
+
+  @Test
+  @DisplayName("Where all rows speak, a row that stands there twice is a warning")
+  void repeated() {
+    check(new SampleDraft().row(2, "V-3", "A", "-", "rest", "favour", "2"))
+        .says(
+            "warning K131 Votes!A10: row `V-3` says the same as `V-1` (Votes!A8), so it speaks"
+                + " twice");
+  }
+
+  @Test
+  @DisplayName("Two rows that give the same for the same reason could be one")
+  void mergeable() {
+    CheckedSample checked = check(new SampleDraft().cell(0, 2, 3, "A"));
+    assertThat(checked.remark("K132").issue().plain())
+        .isEqualTo(
+            "note K132 Class!A10: rows `K-1` (Class!A8) and `K-3` differ only in `grade` and give"
+                + " the same for the same reason\n"
+                + "      help: one row with both in that cell says the same");
+  }
+
+  @Test
+  @DisplayName("A value of a choice that no case leads to is noted")
+  void unreached() {
+    CheckedSample checked = check(new SampleDraft().cell(0, 2, 3, "B"));
+    assertThat(checked.remark("K141").issue().message())
+        .isEqualTo("no case leads to `C` of `class`");
+  }
+
+  @Test
+  @DisplayName("What nothing uses is told: fields, calculations, options and sources")
+  void idle() {
+    SampleDraft draft =
+        new SampleDraft()
+            .add(
+                "Fields",
+                "depth",
+                "given",
+                "number",
+                "mm",
+                "[0..9]",
+                "-",
+                "planning",
+                "-",
+                "M",
+                "S")
+            .add("Calculations", "half", "width / 2", "mm", "M", "S")
+            .add("Sources", "T", "Another citation", "2021", "low");
+    CheckedSample checked =
+        check(draft)
+            .says(
+                "warning K151 Fields!A7: nothing reads the field `depth`, so asking for it is idle");
+    assertThat(checked.remark("K152").issue().message())
+        .isEqualTo("no table or formula reads the calculation `half`");
+    assertThat(checked.remark("K153").issue().message())
+        .isEqualTo("no row ever favours the option `brace`");
+    assertThat(checked.remark("K154").issue().message())
+        .isEqualTo("nothing leans on the source `T`");
+  }
+
+  @Test
+  @DisplayName("A threshold beyond what the field may be is told at its cell")
+  void beyond() {
+    check(new SampleDraft().cell(0, 1, 1, "[-5..30]"))
+        .says("warning K161 Class!B9: `[-5..30]` reaches beyond what `width` may be");
+  }
+
+  @Test
+  @DisplayName("A review date that has passed is told")
+  void review() {
+    check(new SampleDraft().about("review due", "2026-05-31"))
+        .says("warning K171 Protocol: the protocol was due for review on 2026-05-31");
+    check(new SampleDraft().about("review due", "2026-06-01")).says();
+  }
+
+  @Test
+  @DisplayName("A warning that is accepted stays visible with its reason, and no longer counts")
+  void accepted() {
+    SampleDraft draft = new SampleDraft().cell(0, 1, 1, "< 20");
+    draft.accepted("K101", "class", "Nobody is between 20 and 30.", "lead", "2026-05-01");
+    CheckedSample checked =
+        check(draft).says("warning K101 Load!B1: no row for class C or nothing");
+    assertThat(checked.report().accepted())
+        .singleElement()
+        .satisfies(
+            remark ->
+                assertThat(remark.accepted().orElseThrow().because())
+                    .isEqualTo("Nobody is between 20 and 30."));
+    assertThat(checked.report().count(Severity.WARNING))
+        .isEqualTo(check(new SampleDraft()).report().count(Severity.WARNING));
+  }
+
+  @Test
+  @DisplayName("An acceptance of what is not there, or of an error, is of no use and is noted")
+  void idleAcceptance() {
+    SampleDraft draft = new SampleDraft().cell(0, 1, 1, "<= 40");
+    draft.accepted("K111", "K-1", "It is meant so.", "lead", "2026-05-01");
+    draft.accepted("K101", "class", "Nobody is there.", "lead", "2026-05-01");
+    List<String> notes =
+        check(draft).report().remarks().stream()
+            .filter(remark -> remark.issue().code().equals("K181"))
+            .map(remark -> remark.issue().message())
+            .toList();
+    assertThat(notes)
+        .containsExactly(
+            "`K111` about `K-1` is an error, which cannot be accepted",
+            "nothing is left to accept: there is no `K101` about `class`");
+  }
+
+  @Test
+  @DisplayName("Two runs say the same in the same order")
+  void deterministic() {
+    SampleDraft draft = new SampleDraft().cell(0, 1, 1, "<= 40").head(0, 1, "A");
+    Engine engine = Engine.of(draft.protocol());
+    CheckReport first = ProtocolCheck.of(engine).run(CheckedSample.TODAY, Progress.untold());
+    CheckReport second = ProtocolCheck.of(engine).run(CheckedSample.TODAY, Progress.untold());
+    assertThat(second.remarks().stream().map(Remark::issue))
+        .containsExactlyElementsOf(first.remarks().stream().map(Remark::issue).toList());
+  }
+}
