@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.cotyla.expression.Symbol;
+import org.cotyla.expression.PreparedTest;
 import org.cotyla.finite.Answer;
 import org.cotyla.finite.Claim;
 import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.HitPolicy;
 import org.cotyla.protocol.Row;
+import org.cotyla.value.Truth;
 
 /** Rows that are part of the result in no case, and what keeps them from it. */
 final class IdleRows {
@@ -25,11 +27,16 @@ final class IdleRows {
 
   void check() {
     for (Row row : table.rows()) {
+      if (check.seen().contains(row)) {
+        continue;
+      }
       Answer answer = check.search().find(new Claim.Counts(table, row));
       if (answer instanceof Answer.Impossible) {
         report(row);
       } else if (answer instanceof Answer.Undecided undecided) {
         undecided(row, undecided);
+      } else if (answer instanceof Answer.Found found) {
+        check.seen().add(found.answers().get(0));
       }
     }
     table.otherwise().ifPresent(this::checkDefault);
@@ -61,45 +68,44 @@ final class IdleRows {
   }
 
   private void report(Row row) {
-    boolean matches = !(search(matching(row)) instanceof Answer.Impossible);
+    Optional<List<Claim>> never = check.search().conflict(tests(row));
     check
         .remarks()
         .warning(
             "K121",
             row.at(),
             row.id(),
-            "row `" + row.id() + "` never counts: " + (matches ? taken(row) : neverTogether(row)),
-            matches
-                ? "move it before them, narrow them, or delete it"
-                : "widen a test, or delete the row");
-  }
-
-  private Answer search(List<Claim> claims) {
-    return check.search().find(new Claim.All(claims));
+            "row `"
+                + row.id()
+                + "` never counts: "
+                + never.map(claims -> neverTogether(row, claims)).orElseGet(() -> taken(row)),
+            never.isPresent()
+                ? "widen a test, or delete the row"
+                : "move it before them, narrow them, or delete it");
   }
 
   /** Each test that says something, as a claim of its own. */
-  private List<Claim> matching(Row row) {
+  private List<Claim> tests(Row row) {
     List<Claim> tests = new ArrayList<>();
     for (int i = 0; i < row.tests().size(); i++) {
-      Row.Test test = row.tests().get(i);
-      if (!test.prepared().isAnything()) {
-        tests.add(new Claim.Holds(table.inputs().get(i).symbol(), test.prepared()));
+      if (!row.tests().get(i).prepared().isAnything()) {
+        tests.add(claim(row, i));
       }
     }
     return tests;
   }
 
-  /** The fewest of the row's tests that no case meets together. */
-  private String neverTogether(Row row) {
-    List<Claim> tests = fewest(matching(row));
+  private Claim claim(Row row, int column) {
+    return new Claim.Holds(table.inputs().get(column).symbol(), row.tests().get(column).prepared());
+  }
+
+  private String neverTogether(Row row, List<Claim> claims) {
     List<String> named = new ArrayList<>();
     for (int i = 0; i < row.tests().size(); i++) {
-      Symbol input = table.inputs().get(i).symbol();
-      Claim claim = new Claim.Holds(input, row.tests().get(i).prepared());
-      if (tests.contains(claim)) {
-        String cell = row.tests().get(i).at().plain();
-        named.add("`" + input.name() + "` `" + row.tests().get(i).text() + "` (" + cell + ")");
+      if (claims.contains(claim(row, i))) {
+        Row.Test test = row.tests().get(i);
+        String input = table.inputs().get(i).symbol().name();
+        named.add("`" + input + "` `" + test.text() + "` (" + test.at().plain() + ")");
       }
     }
     return named.size() == 1
@@ -107,39 +113,52 @@ final class IdleRows {
         : "no case meets " + String.join(" and ", named) + " together";
   }
 
-  /** The fewest earlier or stronger rows that between them take every case of the row. */
+  /** The fewest rows that between them take every case of the row. */
   private String taken(Row row) {
-    List<Row> others = new ArrayList<>(table.rows());
-    others.remove(row);
-    Claim matches = new Claim.Matches(table, row);
-    for (Row other : List.copyOf(others)) {
-      others.remove(other);
-      List<Claim> claims = new ArrayList<>(List.of(matches));
-      others.forEach(left -> claims.add(new Claim.Not(new Claim.Matches(table, left))));
-      if (!(search(claims) instanceof Answer.Impossible)) {
-        others.add(other);
-      }
+    List<Row> rivals =
+        table.rows().stream()
+            .filter(other -> other != row)
+            .filter(
+                other -> table.hitPolicy() != HitPolicy.FIRST || other.position() < row.position())
+            .toList();
+    List<Row> takers = rivals.stream().filter(other -> covers(other, row)).limit(1).toList();
+    if (takers.isEmpty()) {
+      List<Claim> claims = new ArrayList<>(List.of(new Claim.Matches(table, row)));
+      rivals.forEach(other -> claims.add(new Claim.Not(new Claim.Matches(table, other))));
+      List<Claim> enough = check.search().conflict(claims).orElse(List.of());
+      takers =
+          rivals.stream()
+              .filter(other -> enough.contains(new Claim.Not(new Claim.Matches(table, other))))
+              .toList();
     }
-    others.sort(java.util.Comparator.comparingInt(Row::position));
     String named =
-        others.stream()
+        takers.stream()
             .limit(ROWS_NAMED)
             .map(other -> "`" + other.id() + "` (" + other.at().plain() + ")")
             .collect(Collectors.joining(", "));
     String more =
-        others.size() > ROWS_NAMED ? " and " + (others.size() - ROWS_NAMED) + " more" : "";
-    return "every case that it matches is taken by " + named + more;
+        takers.size() > ROWS_NAMED ? " and " + (takers.size() - ROWS_NAMED) + " more" : "";
+    return takers.isEmpty()
+        ? "other rows go before it in every case"
+        : "every case that it matches is taken by " + named + more;
   }
 
-  private List<Claim> fewest(List<Claim> claims) {
-    List<Claim> left = new ArrayList<>(claims);
-    for (Claim claim : claims) {
-      List<Claim> fewer = new ArrayList<>(left);
-      fewer.remove(claim);
-      if (!fewer.isEmpty() && search(fewer) instanceof Answer.Impossible) {
-        left = fewer;
+  /** Whether the cells alone say that a row matches wherever another does. */
+  private static boolean covers(Row wide, Row narrow) {
+    for (int i = 0; i < wide.tests().size(); i++) {
+      PreparedTest outer = wide.tests().get(i).prepared();
+      PreparedTest inner = narrow.tests().get(i).prepared();
+      boolean within =
+          outer.isAnything()
+              || outer.test().equals(inner.test())
+              || (outer.region().isPresent()
+                  && inner.region().isPresent()
+                  && outer.region().get().containsAll(inner.region().get())
+                  && (inner.forNothing() == Truth.FALSE || outer.forNothing() == Truth.TRUE));
+      if (!within) {
+        return false;
       }
     }
-    return left;
+    return true;
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -24,6 +25,9 @@ import org.cotyla.protocol.Safeguard;
  * <p>Every answer is exact over all complete cases, at every stage, or is said to be undecided.
  */
 public final class ProtocolCheck {
+
+  private static final long CASES_A_ROW = 2;
+  private static final long CASES_AT_MOST = 4000;
 
   private final Engine engine;
   private final Protocol protocol;
@@ -52,6 +56,7 @@ public final class ProtocolCheck {
    */
   public CheckReport run(LocalDate today, Progress progress) {
     Domain domain = Domain.of(protocol);
+    SeenRows seen = seen(domain);
     List<Safeguard> safeguards = protocol.checks().safeguards();
     int total = protocol.decisions().size() + safeguards.size();
     AtomicInteger done = new AtomicInteger();
@@ -60,7 +65,7 @@ public final class ProtocolCheck {
             .map(
                 table ->
                     told(
-                        () -> new TableCheck(engine, domain, table, effort).run(),
+                        () -> new TableCheck(engine, domain, table, effort, seen).run(),
                         progress,
                         done,
                         total))
@@ -81,6 +86,17 @@ public final class ProtocolCheck {
     remarks.addAll(whole.list());
     List<Remark> judged = new Acceptances(protocol).apply(remarks);
     return new CheckReport(protocol, ProtocolDigest.of(protocol), sorted(judged), verdicts);
+  }
+
+  /** Chance meets most rows of a table sooner than a search does. */
+  private SeenRows seen(Domain domain) {
+    SeenRows seen = new SeenRows();
+    long cases = Math.min(CASES_AT_MOST, CASES_A_ROW * protocol.allRows().count());
+    SplittableRandom random = new SplittableRandom(1);
+    for (long i = 0; i < cases; i++) {
+      seen.add(engine.evaluate(domain.sample(protocol, random)));
+    }
+    return seen;
   }
 
   private static <T> T told(Supplier<T> work, Progress progress, AtomicInteger done, int total) {

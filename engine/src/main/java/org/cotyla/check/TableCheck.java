@@ -20,9 +20,11 @@ final class TableCheck {
   private final CaseSearch search;
   private final TableClasses classes;
   private final RegionWords words;
+  private final SeenRows seen;
   private final Remarks remarks = new Remarks();
 
-  TableCheck(Engine engine, Domain domain, DecisionTable table, Effort effort) {
+  TableCheck(Engine engine, Domain domain, DecisionTable table, Effort effort, SeenRows seen) {
+    this.seen = seen;
     this.table = table;
     this.search = CaseSearch.of(engine, domain, effort);
     this.words = new RegionWords(engine.protocol());
@@ -52,6 +54,10 @@ final class TableCheck {
 
   TableClasses classes() {
     return classes;
+  }
+
+  SeenRows seen() {
+    return seen;
   }
 
   RegionWords words() {

@@ -29,6 +29,9 @@ interface BooleanSolver {
   /** Looks for truth values under which also the given literals hold. */
   Verdict solve(int... assumed);
 
+  /** Of what was assumed in the last search, which was impossible, enough to make it so. */
+  int[] conflicting();
+
   /** Whether the literal holds in what was found last. */
   boolean holds(int literal);
 }

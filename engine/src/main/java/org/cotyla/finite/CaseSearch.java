@@ -1,6 +1,7 @@
 package org.cotyla.finite;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -65,22 +66,16 @@ public final class CaseSearch {
 
   /** A case of which the claim is true. */
   public Answer find(Claim claim) {
-    return find(claim, Map.of());
+    return find(List.of(claim));
   }
 
-  /**
-   * A case of which the claim is true, where some given fields lie in the regions stated.
-   *
-   * @param regions by the name of the field
-   */
-  Answer find(Claim claim, Map<Symbol, ValueSet> regions) {
+  /** A case of which all claims are true. */
+  private Answer find(List<Claim> claims) {
     if (given.domain().isEmpty()) {
       return new Answer.Impossible();
     }
-    int wanted = new ClaimEncoding(sides).literal(claim, 0);
-    List<Integer> assumed = new ArrayList<>(List.of(wanted));
-    regions.forEach(
-        (symbol, region) -> assumed.add(sides.get(0).classes(symbol).within(region, false)));
+    Claim all = claims.size() == 1 ? claims.get(0) : new Claim.All(claims);
+    List<Integer> assumed = literals(claims);
     for (int round = 0; round < effort.rounds(); round++) {
       switch (circuit.solve(assumed)) {
         case IMPOSSIBLE -> {
@@ -98,7 +93,7 @@ public final class CaseSearch {
       if (taught) {
         continue;
       }
-      Optional<Answer.Found> found = tryCases(claim);
+      Optional<Answer.Found> found = tryCases(all);
       if (found.isPresent()) {
         return found.get();
       }
@@ -108,6 +103,43 @@ public final class CaseSearch {
       }
     }
     return new Answer.Undecided("the arithmetic was not settled within the limit");
+  }
+
+  private List<Integer> literals(List<Claim> claims) {
+    ClaimEncoding encoding = new ClaimEncoding(sides);
+    return claims.stream().map(claim -> encoding.literal(claim, 0)).toList();
+  }
+
+  /**
+   * Of claims that are true together of no case, a part from which none can be left out; nothing
+   * when some case may meet them all.
+   */
+  public Optional<List<Claim>> conflict(List<Claim> claims) {
+    if (!(find(claims) instanceof Answer.Impossible)) {
+      return Optional.empty();
+    }
+    List<Claim> left = conflicting(claims);
+    for (Claim claim : List.copyOf(left)) {
+      List<Claim> fewer = new ArrayList<>(left);
+      fewer.remove(claim);
+      if (left.contains(claim) && !fewer.isEmpty() && find(fewer) instanceof Answer.Impossible) {
+        left = conflicting(fewer);
+      }
+    }
+    return Optional.of(left);
+  }
+
+  private List<Claim> conflicting(List<Claim> claims) {
+    List<Integer> literals = literals(claims);
+    List<Integer> enough = Arrays.stream(circuit.conflicting()).boxed().toList();
+    List<Claim> named = new ArrayList<>();
+    for (int i = 0; i < claims.size(); i++) {
+      if (enough.contains(literals.get(i))) {
+        named.add(claims.get(i));
+      }
+    }
+    // A solver that met a contradiction without assuming anything names nothing.
+    return named.isEmpty() ? claims : named;
   }
 
   private Optional<Answer.Found> tryCases(Claim claim) {

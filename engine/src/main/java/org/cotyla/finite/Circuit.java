@@ -210,6 +210,11 @@ final class Circuit {
     return solver.solve(assumed.stream().mapToInt(Integer::intValue).toArray());
   }
 
+  /** Of what was assumed in the last search, which was impossible, enough to make it so. */
+  int[] conflicting() {
+    return solver.conflicting();
+  }
+
   boolean holds(int literal) {
     return solver.holds(literal);
   }

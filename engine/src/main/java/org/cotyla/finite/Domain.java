@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
@@ -88,6 +89,20 @@ public final class Domain {
   /** Whether some field can have no value at all, so that there is no such case. */
   boolean isEmpty() {
     return values.values().stream().anyMatch(ValueSet::isEmpty);
+  }
+
+  /** A complete case of the domain by chance; ends and thresholds are no likelier than others. */
+  public Findings sample(Protocol protocol, SplittableRandom random) {
+    int stage = stages.get(random.nextInt(stages.size()));
+    Map<String, PossibleValues> stated = new HashMap<>();
+    for (Field field : protocol.givenFields()) {
+      ValueSet possible = values(field);
+      if (field.stage() <= stage && !possible.isEmpty()) {
+        stated.put(
+            Names.key(field.name()), PossibleValues.of(Representative.sample(possible, random)));
+      }
+    }
+    return findings(protocol, stage, stated);
   }
 
   /** The findings at a stage where every field is as open as the domain leaves it. */

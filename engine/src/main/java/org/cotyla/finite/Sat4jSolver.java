@@ -1,12 +1,14 @@
 package org.cotyla.finite;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 import org.sat4j.core.Vec;
 import org.sat4j.core.VecInt;
 import org.sat4j.pb.IPBSolver;
 import org.sat4j.pb.SolverFactory;
 import org.sat4j.specs.ContradictionException;
 import org.sat4j.specs.IVec;
+import org.sat4j.specs.IVecInt;
 import org.sat4j.specs.TimeoutException;
 
 /**
@@ -76,6 +78,12 @@ final class Sat4jSolver implements BooleanSolver {
       }
     }
     return Verdict.FOUND;
+  }
+
+  @Override
+  public int[] conflicting() {
+    IVecInt core = contradiction ? null : solver.unsatExplanation();
+    return core == null ? new int[0] : Arrays.copyOf(core.toArray(), core.size());
   }
 
   @Override
