@@ -17,6 +17,9 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == ReplanCommand.class) {
       return type.cast(new ReplanCommand(terminal));
     }
+    if (type == TryCommand.class) {
+      return type.cast(new TryCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

@@ -57,8 +57,12 @@ class PackageArrowsTest {
               "explain",
               Set.of("evaluate", "finding", "protocol", "expression", "issue", "value", "name")),
           Map.entry(
+              "trial",
+              Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
+          Map.entry(
               "json",
               Set.of(
+                  "trial",
                   "explain",
                   "evaluate",
                   "finding",
