@@ -92,7 +92,7 @@ final class JUnitXml {
       problem("failure", lines.get(0), tried.because(), lines);
     } else if (tried.outcome() instanceof Outcome.Refused refused) {
       List<String> lines = refused.issues().stream().map(Issue::plain).toList();
-      problem("error", lines.get(0), tried.because(), lines);
+      problem("error", refused.issues().get(0).message(), tried.because(), lines);
     }
     newLine(2);
     xml.writeEndElement();

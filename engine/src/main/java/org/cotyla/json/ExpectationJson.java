@@ -49,7 +49,7 @@ public final class ExpectationJson {
     JsonNode root = tree(json);
     if (!root.isObject()) {
       issues.error(
-          "C026", place, "this is not an expectation", "it is an object: {\"expect\": ..}");
+          "C050", place, "this is not an expectation", "it is an object: {\"expect\": ..}");
       throw new RejectedException(issues.list());
     }
     refuseUnknown(root, KEYS);
