@@ -20,6 +20,15 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == TryCommand.class) {
       return type.cast(new TryCommand(terminal));
     }
+    if (type == ShowCommand.class) {
+      return type.cast(new ShowCommand(terminal));
+    }
+    if (type == NewProtocolCommand.class) {
+      return type.cast(new NewProtocolCommand());
+    }
+    if (type == TidyCommand.class) {
+      return type.cast(new TidyCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }
