@@ -1,25 +1,22 @@
 package org.cotyla.cli;
 
+import java.lang.reflect.Constructor;
+import java.util.Arrays;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
 
-/** Makes the commands, and hands each its surroundings. */
+/** Makes the commands, and hands its surroundings to each that takes them. */
 record CommandFactory(Terminal terminal) implements IFactory {
 
   @Override
   public <K> K create(Class<K> type) throws Exception {
-    if (type == RecommendCommand.class) {
-      return type.cast(new RecommendCommand(terminal));
-    }
-    if (type == BlankCaseCommand.class) {
-      return type.cast(new BlankCaseCommand(terminal));
-    }
-    if (type == ReplanCommand.class) {
-      return type.cast(new ReplanCommand(terminal));
-    }
-    if (type == CheckCommand.class) {
-      return type.cast(new CheckCommand(terminal));
-    }
-    return CommandLine.defaultFactory().create(type);
+    Optional<Constructor<?>> constructor =
+        Arrays.stream(type.getDeclaredConstructors())
+            .filter(c -> Arrays.equals(c.getParameterTypes(), new Class<?>[] {Terminal.class}))
+            .findFirst();
+    return constructor.isPresent()
+        ? type.cast(constructor.get().newInstance(terminal))
+        : CommandLine.defaultFactory().create(type);
   }
 }

@@ -26,6 +26,14 @@ final class FileProblem extends RuntimeException {
     return new FileProblem(file + " is a folder, not a file");
   }
 
+  static FileProblem isOpen(Path file) {
+    return new FileProblem(file + " is open in a spreadsheet program; close it there first");
+  }
+
+  static FileProblem noFolder(Path file) {
+    return new FileProblem("there is no folder " + file);
+  }
+
   static FileProblem exists(Path file) {
     return new FileProblem(file + " is there already; name a file that is not, or remove it");
   }

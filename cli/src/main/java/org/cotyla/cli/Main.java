@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
       RecommendCommand.class,
       ReplanCommand.class,
       BlankCaseCommand.class,
-      CheckCommand.class
+      CheckCommand.class,
+      TryCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

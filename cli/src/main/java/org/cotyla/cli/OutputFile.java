@@ -28,6 +28,11 @@ final class OutputFile {
       // It may be a case that somebody filled in, a link or a device: none of them is ours to lose.
       throw FileProblem.exists(file);
     }
+    replace(file, content);
+  }
+
+  /** Writes in place of the file that is there, if one is; its user has asked for that. */
+  static void replace(Path file, byte[] content) {
     Path half = file.resolveSibling(".cotyla-" + UUID.randomUUID() + ".part");
     try {
       try {

@@ -15,7 +15,7 @@ import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Writes a workbook without a trace of when and where that was done. */
-final class SameBytes {
+public final class SameBytes {
 
   /** The earliest time that an archive can hold; it says nothing, and is the same everywhere. */
   private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
@@ -35,6 +35,24 @@ final class SameBytes {
       workbook.write(out);
       return withoutTimes(out.toByteArray());
     }
+  }
+
+  /** The bytes of a workbook that stays its author's, packed, without the times of its parts. */
+  public static byte[] packed(XSSFWorkbook workbook) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    workbook.write(out);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(out.toByteArray()));
+        ZipOutputStream to = new ZipOutputStream(bytes)) {
+      for (ZipEntry part = from.getNextEntry(); part != null; part = from.getNextEntry()) {
+        ZipEntry entry = new ZipEntry(part.getName());
+        entry.setTimeLocal(NO_TIME);
+        to.putNextEntry(entry);
+        from.transferTo(to);
+        to.closeEntry();
+      }
+    }
+    return bytes.toByteArray();
   }
 
   /** Stored and not packed, since what packing gives differs between releases of Java. */

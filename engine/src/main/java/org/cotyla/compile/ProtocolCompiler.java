@@ -131,7 +131,11 @@ public final class ProtocolCompiler {
         new Checks(
             safeguards.compile(draft.checks().safeguards()),
             new AcceptanceCompiler(issues).compile(draft.checks().accepted()),
-            List.of());
+            new CaseCompiler(
+                    fields,
+                    new Expectable(vocabulary, fields, options, draft.decisions(), written, issues),
+                    issues)
+                .compile(draft.checks().cases()));
     return new Tables(decisions, checks);
   }
 

@@ -55,10 +55,14 @@ final class WrittenResults {
     return entries;
   }
 
+  /** Every id, for suggestions. */
+  List<String> ids() {
+    return rows.values().stream().map(RowOf::id).toList();
+  }
+
   /** Every id and every text, for suggestions. */
   List<String> all() {
-    List<String> all = new ArrayList<>();
-    rows.values().forEach(row -> all.add(row.id()));
+    List<String> all = new ArrayList<>(ids());
     all.addAll(texts.keySet());
     return all;
   }

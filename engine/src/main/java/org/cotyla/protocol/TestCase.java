@@ -9,6 +9,7 @@ import org.cotyla.issue.CellRef;
  *
  * @param name what it is called, unique in the sheet
  * @param stage its stage, when one is stated; otherwise the protocol's first
+ * @param stageAt the cell of its stage
  * @param given the data that it states
  * @param expected what its answer should be
  * @param because why this answer is right; may be empty
@@ -17,33 +18,26 @@ import org.cotyla.issue.CellRef;
 public record TestCase(
     String name,
     Optional<String> stage,
-    List<Datum> given,
+    CellRef stageAt,
+    List<Stated> given,
     List<Expected> expected,
     String because,
     CellRef at) {
 
   /** A datum as it is written, still to be read against its field. */
-  public record Datum(Field field, String text, CellRef at) {}
+  public record Stated(Field field, String text, CellRef at) {}
 
-  /** One thing that the answer should be, as it is written. */
-  public record Expected(Subject subject, String text, CellRef at) {}
-
-  /** What an expectation is about. */
-  public sealed interface Subject {
-    /** What a decision gives or a calculation works out. */
-    record Named(org.cotyla.expression.Symbol symbol) implements Subject {}
-
-    /** The option that comes first of a ranking, certain or not. */
-    record First(String ranking) implements Subject {}
-
-    /** Options that must be ruled out of a ranking. */
-    record RuledOut(String ranking) implements Subject {}
-
-    /** Rows that must fire. */
-    record Rows() implements Subject {}
-
-    /** Rows that must not fire. */
-    record NoRows() implements Subject {}
+  /**
+   * One thing that the answer should be.
+   *
+   * @param about a derived field, a calculation, {@code first <ranking>}, a decision that gives a
+   *     list, or a word of {@link ExpectWord}
+   * @param values the values, options, rows or fields, spelt as the protocol spells them
+   */
+  public record Expected(String about, List<String> values, CellRef at) {
+    public Expected {
+      values = List.copyOf(values);
+    }
   }
 
   public TestCase {

@@ -70,6 +70,21 @@ class PackageArrowsTest {
                   "value",
                   "name")),
           Map.entry(
+              "authoring",
+              Set.of(
+                  "caseform",
+                  "workbook",
+                  "identity",
+                  "draft",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry(
+              "trial",
+              Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
+          Map.entry(
               "json",
               Set.of(
                   "check",
@@ -81,20 +96,21 @@ class PackageArrowsTest {
                   "expression",
                   "issue",
                   "value",
-                  "name")));
+                  "name",
+                  "trial")));
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
-      Map.of(
-          "org.apache.poi", Set.of("workbook", "caseform"),
-          "org.apache.xmlbeans", Set.of("workbook"),
-          "org.apache.commons.compress", Set.of("workbook"),
-          "org.drools", Set.of("firing"),
-          "org.kie", Set.of("firing"),
-          "com.fasterxml.jackson", Set.of("json", "identity"),
-          "org.erdtman", Set.of("json", "identity"),
-          "org.fhir", Set.of("unit"),
-          "org.sat4j", Set.of("finite"),
-          "org.apache.commons.text", Set.of("name"));
+      Map.ofEntries(
+          Map.entry("org.apache.poi", Set.of("workbook", "caseform", "authoring")),
+          Map.entry("org.apache.xmlbeans", Set.of("workbook", "authoring")),
+          Map.entry("org.apache.commons.compress", Set.of("workbook")),
+          Map.entry("org.drools", Set.of("firing")),
+          Map.entry("org.kie", Set.of("firing")),
+          Map.entry("com.fasterxml.jackson", Set.of("json", "identity")),
+          Map.entry("org.erdtman", Set.of("json", "identity")),
+          Map.entry("org.fhir", Set.of("unit")),
+          Map.entry("org.sat4j", Set.of("finite")),
+          Map.entry("org.apache.commons.text", Set.of("name")));
 
   private final JavaClasses engine =
       new ClassFileImporter()

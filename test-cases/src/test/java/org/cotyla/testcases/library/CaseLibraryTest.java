@@ -3,13 +3,16 @@ package org.cotyla.testcases.library;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.testcases.house.House;
+import org.cotyla.trial.Claim;
+import org.cotyla.trial.ClaimCheck;
+import org.cotyla.trial.Difference;
+import org.cotyla.trial.Expectation;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -29,7 +32,7 @@ class CaseLibraryTest {
                     libraryCase.file().toUri(),
                     () -> {
                       Expectation expectation = libraryCase.expectation();
-                      hold(engine, libraryCase, expectation.because(), expectation.expect());
+                      hold(engine, libraryCase, expectation.because(), expectation.claims());
                     }));
   }
 
@@ -51,7 +54,7 @@ class CaseLibraryTest {
         libraryCase.file().toUri(),
         () -> {
           Engine engine = engines.computeIfAbsent(variant.plain(), key -> engine(variant));
-          hold(engine, libraryCase, variant.because(), variant.expect());
+          hold(engine, libraryCase, variant.because(), variant.claims());
         });
   }
 
@@ -60,9 +63,9 @@ class CaseLibraryTest {
   }
 
   private static void hold(
-      Engine engine, LibraryCase libraryCase, String because, Map<String, JsonNode> expect) {
-    List<String> differences =
-        ExpectationCheck.differences(engine.evaluate(libraryCase.read()), expect);
-    assertThat(differences).as("%s", because).isEmpty();
+      Engine engine, LibraryCase libraryCase, String because, List<Claim> claims) {
+    List<Difference> differences =
+        ClaimCheck.differences(engine.evaluate(libraryCase.read()), claims);
+    assertThat(differences).extracting(Difference::plain).as("%s", because).isEmpty();
   }
 }

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import org.cotyla.finding.Case;
 import org.cotyla.issue.RejectedException;
 import org.cotyla.json.CaseJson;
+import org.cotyla.json.ExpectationJson;
+import org.cotyla.trial.Expectation;
 
 /**
  * One case of the library.
@@ -43,6 +45,13 @@ record LibraryCase(String theme, String name, Path file, Path expectationFile) {
   }
 
   Expectation expectation() {
-    return Expectation.read(expectationFile);
+    try {
+      return ExpectationJson.read(
+          String.valueOf(expectationFile.getFileName()), Files.readAllBytes(expectationFile));
+    } catch (RejectedException refused) {
+      throw new AssertionError(displayName() + " is refused:\n" + refused.getMessage(), refused);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
   }
 }

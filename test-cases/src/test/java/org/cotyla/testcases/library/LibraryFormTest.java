@@ -13,6 +13,7 @@ import org.cotyla.finding.Case;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Source;
 import org.cotyla.testcases.house.House;
+import org.cotyla.trial.Expectation;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -42,7 +43,7 @@ class LibraryFormTest {
       if (expectation.because().isEmpty()) {
         faults.add(libraryCase.displayName() + " does not say why");
       }
-      if (expectation.expect().isEmpty()) {
+      if (expectation.claims().isEmpty()) {
         faults.add(libraryCase.displayName() + " expects nothing");
       }
       if (expectation.sources().isEmpty()) {
@@ -52,7 +53,7 @@ class LibraryFormTest {
           .filter(source -> !known.contains(source))
           .forEach(source -> faults.add(libraryCase.displayName() + " names " + source));
       expectation.variants().stream()
-          .filter(variant -> variant.because().isBlank() || variant.expect().isEmpty())
+          .filter(variant -> variant.because().isBlank() || variant.claims().isEmpty())
           .forEach(variant -> faults.add(libraryCase.displayName() + ": " + variant.plain()));
     }
     assertThat(faults).isEmpty();
