@@ -2,7 +2,9 @@ package org.cotyla.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.cotyla.authoring.AnnotatedWorkbook;
 import org.cotyla.check.CheckReport;
 import org.cotyla.check.ProtocolCheck;
 import org.cotyla.check.Remark;
@@ -53,6 +55,14 @@ final class CheckCommand implements Callable<Integer> {
       description = "Write each case that shows a remark as a file that recommend can run.")
   private @Nullable Path examples;
 
+  @Option(
+      names = "--annotate",
+      paramLabel = "FILE",
+      description =
+          "Write a copy of the workbook with each remark as a comment on its cell, and a sheet that"
+              + " lists them.")
+  private @Nullable Path annotated;
+
   @Mixin private AnswerOptions answer = new AnswerOptions();
 
   CheckCommand(Terminal terminal) {
@@ -65,6 +75,7 @@ final class CheckCommand implements Callable<Integer> {
     try {
       protocol = HouseProtocol.read(workbook, terminal.home());
     } catch (RejectedException unreadable) {
+      annotate(CheckNotes.of(unreadable.issues()), "It cannot be read as a protocol yet.");
       terminal.out().print(faults(unreadable));
       return Main.FAULTS;
     }
@@ -73,6 +84,7 @@ final class CheckCommand implements Callable<Integer> {
       report = ProtocolCheck.of(Engine.of(protocol)).run(LocalDate.now(terminal.clock()), bar::at);
     }
     writeExamples(report);
+    annotate(CheckNotes.of(report), CheckNotes.conclusion(report));
     terminal
         .out()
         .print(
@@ -88,6 +100,15 @@ final class CheckCommand implements Callable<Integer> {
     }
     String file = workbook == null ? "the house protocol" : String.valueOf(workbook.getFileName());
     return new CheckAnswer(answer.width(), answer.style(terminal)).write(file, unreadable.issues());
+  }
+
+  private void annotate(List<AnnotatedWorkbook.Note> notes, String conclusion) {
+    if (annotated != null) {
+      Path file = HouseProtocol.file(workbook, terminal.home());
+      String name = String.valueOf(file.getFileName());
+      OutputFile.write(
+          annotated, AnnotatedWorkbook.of(name, WorkbookFile.read(file), conclusion, notes));
+    }
   }
 
   private void writeExamples(CheckReport report) {

@@ -30,6 +30,13 @@ final class HouseProtocol {
         .orElseGet(HouseProtocol::copy);
   }
 
+  /** The file that would be read; a copy inside the program is none. */
+  static Path file(@Nullable Path named, Optional<Path> home) {
+    return Optional.ofNullable(named)
+        .or(() -> home.map(folder -> folder.resolve("rules").resolve(FILE)))
+        .orElseGet(() -> Path.of(FILE));
+  }
+
   private static Protocol readable(Path file) {
     if (Files.isDirectory(file)) {
       throw FileProblem.isFolder(file);

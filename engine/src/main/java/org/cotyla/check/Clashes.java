@@ -61,7 +61,7 @@ final class Clashes {
 
   private boolean isClash(Row a, Row b) {
     Claim both = new Claim.All(List.of(new Claim.Matches(table, a), new Claim.Matches(table, b)));
-    Answer answer = check.search().find(both);
+    Answer answer = check.search().findEarliest(both);
     String rows = "rows `" + a.id() + "` and `" + b.id() + "` (" + b.at().plain() + ")";
     if (answer instanceof Answer.Found first) {
       Recommendation example = check.search().smallest(first, both).answers().get(0);

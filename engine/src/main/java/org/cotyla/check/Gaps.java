@@ -36,7 +36,7 @@ final class Gaps {
     List<Claim> claims = new ArrayList<>(List.of(none));
     for (int i = 0; i < REGIONS_AT_MOST; i++) {
       Claim claim = new Claim.All(claims);
-      Answer answer = check.search().find(claim);
+      Answer answer = check.search().findEarliest(claim);
       if (answer instanceof Answer.Impossible) {
         return;
       }

@@ -42,7 +42,7 @@ final class SafeguardProof {
     List<Claim> breaking = new ArrayList<>(conditions);
     breaking.add(new Claim.Not(met(safeguard.demand())));
     Claim broken = new Claim.All(breaking);
-    Answer answer = search.find(broken);
+    Answer answer = search.findEarliest(broken);
     if (answer instanceof Answer.Found found) {
       Recommendation example = search.smallest(found, broken).answers().get(0);
       return new SafeguardVerdict.Broken(safeguard, example);

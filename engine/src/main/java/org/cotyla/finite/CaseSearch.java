@@ -69,13 +69,30 @@ public final class CaseSearch {
     return find(List.of(claim));
   }
 
-  /** A case of which all claims are true. */
+  /** The same, at the earliest stage at which there is one: it has the fewest findings. */
+  public Answer findEarliest(Claim claim) {
+    if (given.domain().stages().size() > 1) {
+      int first = given.atStage(given.domain().stages().get(0));
+      Answer answer = find(List.of(claim), List.of(first));
+      if (answer instanceof Answer.Found) {
+        return answer;
+      }
+    }
+    return find(claim);
+  }
+
   private Answer find(List<Claim> claims) {
+    return find(claims, List.of());
+  }
+
+  /** A case of which all claims are true, and under which the literals hold. */
+  private Answer find(List<Claim> claims, List<Integer> also) {
     if (given.domain().isEmpty()) {
       return new Answer.Impossible();
     }
     Claim all = claims.size() == 1 ? claims.get(0) : new Claim.All(claims);
-    List<Integer> assumed = literals(claims);
+    List<Integer> assumed = new ArrayList<>(literals(claims));
+    assumed.addAll(also);
     for (int round = 0; round < effort.rounds(); round++) {
       switch (circuit.solve(assumed)) {
         case IMPOSSIBLE -> {
