@@ -14,7 +14,10 @@ import picocli.CommandLine.Option;
       RecommendCommand.class,
       ReplanCommand.class,
       BlankCaseCommand.class,
-      TryCommand.class
+      TryCommand.class,
+      ShowCommand.class,
+      NewProtocolCommand.class,
+      TidyCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"
