@@ -15,7 +15,10 @@ import picocli.CommandLine.Option;
       ReplanCommand.class,
       BlankCaseCommand.class,
       CheckCommand.class,
-      TryCommand.class
+      TryCommand.class,
+      ShowCommand.class,
+      NewProtocolCommand.class,
+      TidyCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

@@ -30,7 +30,9 @@ final class Dress {
     HEADING,
     KEY,
     NAME,
-    BODY
+    BODY,
+    /** A key's value, which may run over the cells beside it. */
+    VALUE
   }
 
   private final XSSFWorkbook workbook;
@@ -51,10 +53,13 @@ final class Dress {
   }
 
   private static boolean isSo(XSSFCellStyle style, Part part) {
+    if (part == Part.VALUE) {
+      return style.getIndex() != 0;
+    }
     boolean wrapped = style.getWrapText() && style.getVerticalAlignment() == VerticalAlignment.TOP;
     return wrapped
         && switch (part) {
-          case BODY -> style.getIndex() != 0;
+          case BODY, VALUE -> style.getIndex() != 0;
           case NAME -> style.getFont().getBold();
           case HEADING, KEY -> style.getFont().getBold() && isFilled(style, fill(part));
         };
@@ -74,11 +79,13 @@ final class Dress {
   private XSSFCellStyle style(XSSFCellStyle from, Part part) {
     XSSFCellStyle wanted = workbook.createCellStyle();
     wanted.cloneStyleFrom(from);
-    wanted.setWrapText(true);
+    wanted.setWrapText(part != Part.VALUE);
     wanted.setVerticalAlignment(VerticalAlignment.TOP);
     if (part != Part.BODY || from.getIndex() == 0) {
-      wanted.setFont(font(part != Part.BODY));
+      wanted.setFont(font(part != Part.BODY && part != Part.VALUE));
       wanted.setAlignment(HorizontalAlignment.LEFT);
+    }
+    if (part != Part.VALUE && (part != Part.BODY || from.getIndex() == 0)) {
       wanted.setBorderBottom(BorderStyle.THIN);
       wanted.setBottomBorderColor(colour(LINE));
     }

@@ -178,12 +178,18 @@ final class DropDowns {
   /** Writes the rules of a sheet in place of earlier ones on the same cells. */
   void write(XSSFSheet sheet) {
     List<Rule> wanted = rules.getOrDefault(sheet, List.of());
-    List<XSSFDataValidation> kept =
-        sheet.getDataValidations().stream().filter(old -> !isReplaced(old, wanted)).toList();
-    if (sheet.getCTWorksheet().isSetDataValidations()) {
+    List<XSSFDataValidation> old = sheet.getDataValidations();
+    for (int i = old.size() - 1; i >= 0; i--) {
+      if (isReplaced(old.get(i), wanted)) {
+        sheet.getCTWorksheet().getDataValidations().removeDataValidation(i);
+      }
+    }
+    boolean none =
+        sheet.getCTWorksheet().isSetDataValidations()
+            && sheet.getCTWorksheet().getDataValidations().sizeOfDataValidationArray() == 0;
+    if (none) {
       sheet.getCTWorksheet().unsetDataValidations();
     }
-    kept.forEach(sheet::addValidationData);
     XSSFDataValidationHelper helper = new XSSFDataValidationHelper(sheet);
     for (Rule rule : wanted) {
       DataValidationConstraint constraint =

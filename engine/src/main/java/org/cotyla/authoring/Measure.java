@@ -1,6 +1,7 @@
 package org.cotyla.authoring;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -15,6 +16,12 @@ final class Measure {
   private static final int MIDDLE = 24;
   private static final int WIDEST = 50;
   private static final int UNITS_PER_CHARACTER = 256;
+
+  /** How many small letters go into a column for each character of its width. */
+  private static final double LETTERS = 1.12;
+
+  private static final List<String> PROSE =
+      List.of("because", "meaning", "citation", "what", "what changed", "why", "note");
   private static final float LINE = 11.6f;
   private static final float PADDING = 4;
   private static final float HIGHEST = 400;
@@ -50,10 +57,20 @@ final class Measure {
         word = Math.max(word, part.length());
       }
     }
+    if (isProse(table, column)) {
+      return Math.max(NARROWEST, Math.min(longest, WIDEST) + 2);
+    }
     int wanted =
         longest <= SHORT ? longest : longest <= 2 * WIDEST ? Math.max(SHORT, longest / 2) : WIDEST;
     int most = longest > 2 * WIDEST ? WIDEST : MIDDLE;
     return Math.max(NARROWEST, Math.min(Math.max(Math.min(wanted, most), word), WIDEST) + 2);
+  }
+
+  /** Sentences are read best in wide columns. */
+  private static boolean isProse(Sheets.Table table, int column) {
+    return table.columns().stream()
+        .filter(one -> one.index() == column)
+        .anyMatch(one -> PROSE.stream().anyMatch(one::says));
   }
 
   private static void height(Row row, Map<Integer, Integer> widths) {
@@ -61,7 +78,7 @@ final class Measure {
     for (Map.Entry<Integer, Integer> column : widths.entrySet()) {
       Cell cell = row.getCell(column.getKey());
       if (cell != null && !isMerged(row.getSheet(), cell)) {
-        lines = Math.max(lines, lines(Sheets.text(cell), column.getValue()));
+        lines = Math.max(lines, lines(Sheets.text(cell), (int) (column.getValue() * LETTERS)));
       }
     }
     if (lines > 0) {

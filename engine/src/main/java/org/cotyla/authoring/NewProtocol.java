@@ -38,7 +38,7 @@ public final class NewProtocol {
     made.sheets();
     made.notes();
     try {
-      return TidyWorkbook.of("new-protocol.xlsx", SameBytes.packed(made.workbook), List.of());
+      return TidyWorkbook.of("new-protocol.xlsx", SameBytes.of(made.workbook), List.of());
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }

@@ -3,6 +3,7 @@ package org.cotyla.authoring;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -53,13 +54,9 @@ public final class TidyWorkbook {
    */
   public static byte[] of(String name, byte[] file, Collection<FormulaFunction> functions) {
     Protocol protocol = Workbooks.read(name, file, functions);
-    byte[] tidy;
-    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(file))) {
-      new TidyWorkbook(workbook, protocol).run();
-      tidy = SameBytes.packed(workbook);
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
+    byte[] once = inOrder(file, protocol);
+    // The library orders what it has made itself otherwise than what it has read.
+    byte[] tidy = Arrays.equals(once, file) ? file : inOrder(once, protocol);
     Protocol again = Workbooks.read(name, tidy, functions);
     boolean same =
         ProtocolDigest.of(protocol).equals(ProtocolDigest.of(again))
@@ -68,6 +65,15 @@ public final class TidyWorkbook {
       throw new IllegalStateException("tidying would have changed what the workbook says");
     }
     return tidy;
+  }
+
+  private static byte[] inOrder(byte[] file, Protocol protocol) {
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(file))) {
+      new TidyWorkbook(workbook, protocol).run();
+      return SameBytes.packed(workbook);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
   }
 
   private void run() {
@@ -104,9 +110,7 @@ public final class TidyWorkbook {
         int column = key.get().getColumnIndex();
         dress.put(key.get(), Dress.Part.KEY);
         Cell value = row.getCell(column + 1, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
-        if (keys == Headings.ABOUT) {
-          dress.put(value, Dress.Part.BODY);
-        }
+        dress.put(value, keys == Headings.ABOUT ? Dress.Part.BODY : Dress.Part.VALUE);
         dropDowns.offerKey(sheet, word.get(), row.getRowNum(), column + 1);
       }
     }

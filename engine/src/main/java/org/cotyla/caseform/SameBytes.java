@@ -25,7 +25,7 @@ public final class SameBytes {
   private SameBytes() {}
 
   /** The workbook's bytes; the workbook is closed. */
-  static byte[] of(XSSFWorkbook workbook) throws IOException {
+  public static byte[] of(XSSFWorkbook workbook) throws IOException {
     try (workbook;
         ByteArrayOutputStream out = new ByteArrayOutputStream()) {
       CoreProperties about = workbook.getProperties().getCoreProperties();
