@@ -17,6 +17,9 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == ReplanCommand.class) {
       return type.cast(new ReplanCommand(terminal));
     }
+    if (type == ReportCommand.class) {
+      return type.cast(new ReportCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

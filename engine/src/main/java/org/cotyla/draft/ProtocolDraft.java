@@ -17,7 +17,8 @@ public record ProtocolDraft(
     List<Line> calculations,
     List<Line> sources,
     List<Line> changes,
-    List<DecisionDraft> decisions) {
+    List<DecisionDraft> decisions,
+    List<Line> pictures) {
 
   public ProtocolDraft {
     about = Map.copyOf(about);
@@ -27,5 +28,19 @@ public record ProtocolDraft(
     sources = List.copyOf(sources);
     changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
+    pictures = List.copyOf(pictures);
+  }
+
+  /** A draft without pictures. */
+  public ProtocolDraft(
+      String origin,
+      Map<String, Text> about,
+      List<Line> fields,
+      List<Line> options,
+      List<Line> calculations,
+      List<Line> sources,
+      List<Line> changes,
+      List<DecisionDraft> decisions) {
+    this(origin, about, fields, options, calculations, sources, changes, decisions, List.of());
   }
 }

@@ -26,7 +26,8 @@ final class DraftReader {
           HeadedSheet.OPTIONS,
           HeadedSheet.CALCULATIONS,
           HeadedSheet.SOURCES,
-          HeadedSheet.CHANGES);
+          HeadedSheet.CHANGES,
+          HeadedSheet.PICTURES);
 
   /** Sheets of the format that say nothing of the protocol itself. */
   private static final Set<String> READ_ELSEWHERE = Set.of("safeguards", "cases");
@@ -81,7 +82,8 @@ final class DraftReader {
                 headed.get(2),
                 headed.get(3),
                 headed.get(4),
-                decisions))
+                decisions,
+                headed.get(5)))
         : Optional.empty();
   }
 

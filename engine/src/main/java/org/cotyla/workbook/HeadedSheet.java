@@ -45,6 +45,10 @@ record HeadedSheet(
       new HeadedSheet(
           "Changes", false, Headings.CHANGES, Set.of("author role", "why"), Set.of("version"));
 
+  static final HeadedSheet PICTURES =
+      new HeadedSheet(
+          "Pictures", false, Headings.PICTURES, Set.of("page", "label"), Set.of("shows"));
+
   /** The sheet's rows; nothing when its headings are wrong, which is reported. */
   Optional<List<Line>> read(Sheet sheet, Issues issues) {
     Optional<GridRow> headingRow = headingRow(sheet);

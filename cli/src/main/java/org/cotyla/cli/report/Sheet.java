@@ -1,0 +1,115 @@
+package org.cotyla.cli.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cotyla.cli.text.KnownValues;
+import org.cotyla.cli.text.Words;
+import org.cotyla.evaluate.AnswerScope;
+import org.cotyla.evaluate.Recommendation;
+import org.cotyla.expression.Expression;
+import org.cotyla.expression.Symbol;
+import org.cotyla.protocol.Calculation;
+import org.cotyla.protocol.Field;
+import org.cotyla.protocol.Row;
+import org.cotyla.value.PossibleValues;
+import org.cotyla.value.Value;
+import org.cotyla.value.ValueType;
+
+/**
+ * What all parts of one report share: where they write, what they tell of, and the rows' places.
+ */
+final class Sheet {
+
+  private final Markup markup;
+  private final Recommendation advice;
+  private final KnownValues known;
+  private final AnswerScope scope;
+  private final Map<Symbol, String> units = new HashMap<>();
+  private final Map<String, String> anchors = new LinkedHashMap<>();
+  private int pictures;
+
+  Sheet(Markup markup, Recommendation advice) {
+    this.markup = markup;
+    this.advice = advice;
+    this.known = new KnownValues(advice);
+    this.scope = AnswerScope.of(advice);
+    for (Field field : advice.protocol().fields()) {
+      units.put(field.symbol(), field.unit());
+    }
+    for (Calculation calculation : advice.protocol().calculations()) {
+      units.put(calculation.symbol(), calculation.unit());
+    }
+    advice.decisions().stream()
+        .flatMap(result -> result.counting().stream())
+        .forEach(firing -> anchors.putIfAbsent(firing.row().id(), "row-" + (anchors.size() + 1)));
+  }
+
+  Markup markup() {
+    return markup;
+  }
+
+  Recommendation advice() {
+    return advice;
+  }
+
+  KnownValues known() {
+    return known;
+  }
+
+  AnswerScope scope() {
+    return scope;
+  }
+
+  /** An id that no other picture of the report has. */
+  String nextPicture() {
+    pictures++;
+    return "picture-" + pictures;
+  }
+
+  /** The place of the row in the trace, when it stands there. */
+  Optional<String> anchor(Row row) {
+    return Optional.ofNullable(anchors.get(row.id()));
+  }
+
+  /** The row's id, leading to its place in the trace. */
+  void rowLink(Row row) {
+    markup.start("span", "class", "row").text("[");
+    anchor(row).ifPresentOrElse(id -> markup.link(id, row.id()), () -> markup.text(row.id()));
+    markup.text("]").end();
+  }
+
+  /** What a formula comes to, with the unit of its name, shortened for reading. */
+  String inWords(Expression expression) {
+    PossibleValues value = expression.evaluate(scope);
+    if (expression instanceof Expression.Reference name) {
+      String words = known.inWords(name.symbol(), rounded(value));
+      return words.equals("nothing") ? "not applicable" : words;
+    }
+    Symbol noName = new Symbol("", 0, value.type(), List.of());
+    return value.isNothing() ? "not applicable" : Words.values(rounded(value), noName);
+  }
+
+  String unit(Symbol symbol) {
+    return units.getOrDefault(symbol, "");
+  }
+
+  /** One number to one decimal; all digits stand in the trace. */
+  private static PossibleValues rounded(PossibleValues value) {
+    if (value.type() != ValueType.NUMBER) {
+      return value;
+    }
+    return value
+        .single()
+        .map(one -> PossibleValues.of(Value.of(round(((Value.NumberValue) one).number()))))
+        .orElse(value);
+  }
+
+  static BigDecimal round(BigDecimal number) {
+    return number.scale() <= 1 ? number : number.setScale(1, RoundingMode.HALF_UP);
+  }
+}
