@@ -10,6 +10,8 @@ import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankingResult;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.Picture;
 import org.cotyla.protocol.Row;
 import org.cotyla.protocol.ShownAs;
 
@@ -41,10 +43,20 @@ final class AnswerSection {
     Map<Boolean, List<DecisionResult>> headlines =
         advice.shownAs(ShownAs.HEADLINE).stream()
             .filter(result -> !result.table().votes() && !result.table().hitPolicy().isList())
+            .filter(result -> !isInPicture(result.table()))
             .collect(Collectors.partitioningBy(one -> follow.followsFromRanking(one.table())));
     table("What the findings point to", headlines.getOrDefault(false, List.of()));
     table("What follows from the first choice", headlines.getOrDefault(true, List.of()));
     markup.end();
+  }
+
+  /** What a picture of the first page says already is not said twice. */
+  private boolean isInPicture(DecisionTable table) {
+    return advice.protocol().pictures().stream()
+        .filter(Picture::onFirstPage)
+        .flatMap(picture -> picture.parts().stream())
+        .flatMap(part -> PictureValues.formula(part).stream())
+        .anyMatch(formula -> formula.references().containsAll(table.gives()));
   }
 
   private void answer(RankingResult ranking) {

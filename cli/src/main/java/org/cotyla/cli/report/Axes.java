@@ -12,11 +12,11 @@ import org.cotyla.cli.report.Drawing.Anchor;
  */
 record Axes(double left, double right, double bottom, double top) {
 
-  static final double WIDTH = 340;
+  static final double WIDTH = 328;
   static final double HEIGHT = 270;
   private static final double PAPER_LEFT = 44;
   private static final double PAPER_RIGHT = WIDTH - 12;
-  private static final double PAPER_TOP = 14;
+  private static final double PAPER_TOP = 22;
   private static final double PAPER_BOTTOM = HEIGHT - 44;
 
   /** Axes that reach to round numbers beyond both ends. */
@@ -77,7 +77,7 @@ record Axes(double left, double right, double bottom, double top) {
     drawing.line(PAPER_LEFT, PAPER_TOP, PAPER_LEFT, PAPER_BOTTOM, Palette.LINE, 1.2);
     drawing.line(PAPER_LEFT, PAPER_BOTTOM, PAPER_RIGHT, PAPER_BOTTOM, Palette.LINE, 1.2);
     drawing.text(PAPER_RIGHT, HEIGHT - 10, shown(across), Drawing.SMALL, Palette.INK, Anchor.END);
-    drawing.text(0, 9, shown(up), Drawing.SMALL, Palette.INK, Anchor.START);
+    drawing.text(0, 10, shown(up), Drawing.SMALL, Palette.INK, Anchor.START);
   }
 
   private static String shown(String label) {

@@ -15,7 +15,7 @@ import org.cotyla.value.Value;
  */
 final class ClockFace {
 
-  private static final double WIDTH = 340;
+  private static final double WIDTH = 328;
   private static final double RADIUS = 96;
   private static final double CENTRE_X = WIDTH / 2;
   private static final double CENTRE_Y = 126;

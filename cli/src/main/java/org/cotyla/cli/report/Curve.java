@@ -173,7 +173,7 @@ final class Curve {
               boolean left = x > Axes.WIDTH - 90;
               drawing.bold(
                   left ? x - 9 : x + 9,
-                  y - 8,
+                  y + 15,
                   words,
                   Drawing.SMALL,
                   Palette.INK,

@@ -20,20 +20,40 @@ final class Drawing {
   /** Starts a picture of that size. */
   static Drawing start(
       Markup markup, String id, double width, double height, String title, String description) {
+    return start("img", markup, id, width, height, title, description);
+  }
+
+  /** Starts a picture with links in it, which a plain image must not have. */
+  static Drawing startWithLinks(
+      Markup markup, String id, double width, double height, String title, String description) {
+    return start("group", markup, id, width, height, title, description);
+  }
+
+  private static Drawing start(
+      String role,
+      Markup markup,
+      String id,
+      double width,
+      double height,
+      String title,
+      String description) {
+    // The PDF library takes only whole numbers here.
+    double wide = Math.ceil(width);
+    double high = Math.ceil(height);
     markup.start(
         "svg",
         "xmlns",
         "http://www.w3.org/2000/svg",
         "role",
-        "img",
+        role,
         "aria-labelledby",
         id + "-title " + id + "-text",
         "width",
-        number(width),
+        number(wide),
         "height",
-        number(height),
+        number(high),
         "viewBox",
-        "0 0 " + number(width) + " " + number(height));
+        "0 0 " + number(wide) + " " + number(high));
     markup.leaf("title", title, "id", id + "-title");
     markup.leaf("desc", description, "id", id + "-text");
     return new Drawing(markup);

@@ -21,7 +21,7 @@ import org.cotyla.value.PossibleValues;
  */
 final class Flow {
 
-  private static final double WIDTH = 360;
+  private static final double WIDTH = 328;
   private static final double PAD = 9;
   private static final double LINE = 13.2;
   private static final int MOST_TURNS = 6;
@@ -30,9 +30,10 @@ final class Flow {
   private final Picture picture;
 
   /** A plan: its label, what it is, and how long it takes to have it. */
-  private record Plan(String label, List<String> name, String lead, boolean isOpen) {
+  private record Plan(
+      String label, List<String> name, List<String> because, String lead, boolean isOpen) {
     double height() {
-      return PAD * 2 + 4 + LINE * (name.size() + (lead.isEmpty() ? 0 : 1)) + 8;
+      return PAD * 2 + 4 + LINE * (name.size() + because.size() + (lead.isEmpty() ? 0 : 1)) + 8;
     }
   }
 
@@ -74,6 +75,7 @@ final class Flow {
               return new Plan(
                   part.label(),
                   Fit.lines(name, WIDTH - 2 * PAD - 70, 12.5, 4),
+                  because(part),
                   lead(value),
                   !value.isCertain());
             })
@@ -97,6 +99,24 @@ final class Flow {
         : sheet.inWords(PictureValues.formula(part).orElseThrow());
   }
 
+  /** The reason of the one row that gives the plan; what comes first is explained elsewhere. */
+  private List<String> because(Part part) {
+    if (!(PictureValues.formula(part).orElseThrow() instanceof Expression.Reference name)) {
+      return List.of();
+    }
+    return sheet.advice().decisions().stream()
+        .filter(result -> result.table().gives().contains(name.symbol()) && result.isCertain())
+        .map(DecisionResult::counting)
+        .filter(rows -> rows.size() == 1)
+        .map(rows -> rows.get(0).row())
+        .findFirst()
+        .map(
+            row ->
+                Fit.lines(
+                    row.because() + " [" + row.id() + "]", WIDTH - 2 * PAD - 62, Drawing.SMALL, 4))
+        .orElse(List.of());
+  }
+
   private String lead(PossibleValues value) {
     Optional<Option> option =
         value
@@ -110,7 +130,7 @@ final class Flow {
     return option
         .filter(known -> known.leadTimeDays().isPresent())
         .map(known -> "lead time " + Words.count(known.leadTimeDays().getAsInt(), "day"))
-        .orElse(option.isPresent() ? "from the shelf or no lead time stated" : "");
+        .orElse(option.isPresent() ? "no lead time stated" : "");
   }
 
   /** The lines beside the arrow after the plan of that number. */
@@ -175,6 +195,7 @@ final class Flow {
       drawing.bold(PAD + 62, base, line, 12.5, Palette.INK, Anchor.START);
       base += LINE;
     }
+    base = drawing.lines(PAD + 62, base, plan.because(), Drawing.SMALL, Palette.INK, Anchor.START);
     if (!plan.lead().isEmpty()) {
       drawing.text(PAD + 62, base + 1, plan.lead(), Drawing.SMALL, Palette.QUIET, Anchor.START);
     }

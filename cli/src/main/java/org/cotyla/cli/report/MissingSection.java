@@ -47,12 +47,12 @@ final class MissingSection {
       markup.text(Words.some(first, MOST) + ". ");
     }
     long rest = missing.size() - first.size() - idle;
-    markup.text(
-        (first.isEmpty() ? "" : "Of the others ")
-            + rest
-            + " may change something else and "
-            + idle
-            + " cannot change anything here. ");
+    if (rest > 0) {
+      markup.text(Words.count((int) rest, "finding") + " may change something else. ");
+    }
+    if (idle > 0) {
+      markup.text(Words.count((int) idle, "finding") + " cannot change anything here. ");
+    }
     markup.link("missing", "All of them");
     markup.text(".").end().end();
   }

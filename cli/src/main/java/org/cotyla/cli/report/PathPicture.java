@@ -11,11 +11,11 @@ import org.cotyla.cli.report.Path.Node;
 /** The way from the findings to one option as a drawn graph, read from left to right. */
 final class PathPicture {
 
-  private static final double WIDTH = 760;
-  private static final double GAP = 26;
+  private static final double WIDTH = 676;
+  private static final double GAP = 22;
   private static final double BETWEEN = 7;
-  private static final double SIZE = 9.4;
-  private static final double LINE = 11.4;
+  private static final double SIZE = 9;
+  private static final double LINE = 11;
   private static final double PAD = 5;
 
   private final Sheet sheet;
@@ -45,7 +45,8 @@ final class PathPicture {
     int columns = layers.columns().size();
     double width = columns * columnWidth + (columns - 1) * GAP;
     Drawing drawing =
-        Drawing.start(sheet.markup(), sheet.nextPicture(), width + 2, height + 2, title, inWords());
+        Drawing.startWithLinks(
+            sheet.markup(), sheet.nextPicture(), width + 2, height + 2, title, inWords());
     for (Node node : nodes) {
       for (Node from : node.from()) {
         edge(drawing, from, node);

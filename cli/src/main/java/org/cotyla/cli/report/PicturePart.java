@@ -2,6 +2,7 @@ package org.cotyla.cli.report;
 
 import java.util.List;
 import java.util.Optional;
+import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.expression.Expression;
 import org.cotyla.protocol.Picture;
 import org.cotyla.protocol.Picture.Part;
@@ -22,22 +23,27 @@ final class PicturePart {
     this.variation = variation;
   }
 
-  /** Drawings that follow each other share a row. */
+  /** Two drawings that follow each other share a row, and so do a flow and the lists after it. */
   void writeAll(List<Picture> pictures) {
-    boolean inRow = false;
-    for (Picture picture : pictures) {
-      boolean drawn = picture.kind() != PictureKind.LISTS && picture.kind() != PictureKind.FLOW;
-      if (drawn && !inRow) {
-        markup.start("div", "class", "drawings");
-      } else if (!drawn && inRow) {
+    for (int i = 0; i < pictures.size(); i++) {
+      boolean two =
+          i + 1 < pictures.size() && share(pictures.get(i).kind(), pictures.get(i + 1).kind());
+      if (two) {
+        markup.start("div", "class", "pair");
+        write(pictures.get(i));
+        write(pictures.get(i + 1));
         markup.end();
+        i++;
+      } else {
+        write(pictures.get(i));
       }
-      inRow = drawn;
-      write(picture);
     }
-    if (inRow) {
-      markup.end();
-    }
+  }
+
+  private static boolean share(PictureKind one, PictureKind next) {
+    return one == PictureKind.FLOW
+        ? next == PictureKind.LISTS
+        : one != PictureKind.LISTS && next != PictureKind.LISTS && next != PictureKind.FLOW;
   }
 
   private void write(Picture picture) {
@@ -107,10 +113,10 @@ final class PicturePart {
   private void lists(Picture picture) {
     ListBlock block = new ListBlock(sheet, !picture.onFirstPage());
     boolean any = false;
+    markup.start("div", "class", "columns");
     for (Part part : picture.parts(PictureRole.LIST)) {
       Shown.Listed listed = (Shown.Listed) part.shows();
-      Optional<org.cotyla.evaluate.DecisionResult> result =
-          sheet.advice().decision(listed.decision().name());
+      Optional<DecisionResult> result = sheet.advice().decision(listed.decision().name());
       if (result.filter(ListBlock::hasEntries).isPresent()) {
         any = true;
         block.write(part.label(), result.get(), picture.onFirstPage() ? "h3" : "h4");
@@ -119,5 +125,6 @@ final class PicturePart {
     if (!any) {
       markup.leaf("p", "None.", "class", "none");
     }
+    markup.end();
   }
 }

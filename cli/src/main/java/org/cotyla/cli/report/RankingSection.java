@@ -26,7 +26,7 @@ final class RankingSection {
     }
     markup.start("section", "aria-labelledby", "points");
     markup.leaf("h2", "Points for and against", "id", "points");
-    markup.start("div", "class", "side-by-side");
+    markup.start("div", "class", "pair");
     rankings.forEach(this::figure);
     markup.end();
     markup.leaf(
@@ -50,7 +50,7 @@ final class RankingSection {
     List<String> rest =
         inPlay.stream()
             .skip(MOST)
-            .map(option -> option.name() + " " + option.points().plain())
+            .map(option -> option.name() + " " + Reasons.points(option.points()))
             .toList();
     markup.text(rest.isEmpty() ? "." : "; then " + String.join(", ", rest) + ".");
     shown.stream()

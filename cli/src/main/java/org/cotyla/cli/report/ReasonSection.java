@@ -48,7 +48,7 @@ final class ReasonSection {
             + ": "
             + option.name()
             + ", "
-            + minus(option.points().plain())
+            + Reasons.points(option.points())
             + " points";
     markup.leaf("th", title, "colspan", "3", "scope", "rowgroup").end();
     List<Contribution> votes =
@@ -83,9 +83,5 @@ final class ReasonSection {
     markup.text(" ").start("span", "class", "sources");
     markup.text(SourceSection.inShort(sheet.advice().protocol(), row)).end();
     markup.end().end();
-  }
-
-  private static String minus(String points) {
-    return points.replace('-', '−');
   }
 }

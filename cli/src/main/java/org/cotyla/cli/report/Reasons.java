@@ -7,6 +7,7 @@ import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.MissingDatum;
+import org.cotyla.evaluate.Points;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.value.PossibleValues;
@@ -26,6 +27,11 @@ final class Reasons {
       words.add(outputs.size() == 1 ? text : output.symbol().name() + " " + text);
     }
     return String.join("; ", words);
+  }
+
+  /** A sum with a true minus. */
+  static String points(Points points) {
+    return points.plain().replace('-', '−');
   }
 
   /** What a row gives to each output. */

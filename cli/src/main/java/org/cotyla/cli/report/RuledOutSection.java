@@ -49,7 +49,7 @@ final class RuledOutSection {
     List<Contribution> rulings =
         option.rulings().stream().filter(row -> !certain || row.isCertain()).toList();
     markup.start("tr");
-    markup.start("th", "scope", "row").text((certain ? "✕ " : "? ") + option.name());
+    markup.start("th", "scope", "row").text((certain ? "× " : "? ") + option.name());
     if (!certain) {
       markup.text(" ").leaf("span", "perhaps", "class", "open");
     }

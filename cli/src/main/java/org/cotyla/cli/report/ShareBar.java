@@ -80,16 +80,8 @@ record ShareBar(String label, Optional<NumberRange> range, String words) {
           drawing.line(x, from, x, from + BAR + 4, Palette.PAPER, 3);
           drawing.line(x, from, x, from + BAR + 4, Palette.INK, 1.4);
         }
-        drawing.dashed(x, bottom - 8, x, y + 4, Palette.INK, 0.8);
-        String text = at.get().plain() + " % " + part.label();
-        boolean left = x > width / 2;
-        drawing.text(
-            left ? x - 4 : x + 4,
-            y + 8,
-            text,
-            Drawing.SMALL,
-            Palette.QUIET,
-            left ? Anchor.END : Anchor.START);
+        String text = "line at " + at.get().plain() + " %: " + part.label();
+        drawing.text(0, y + 8, text, Drawing.SMALL, Palette.QUIET, Anchor.START);
         y += LINE;
       }
     }

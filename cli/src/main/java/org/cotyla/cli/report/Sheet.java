@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cotyla.cli.text.KnownValues;
-import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.AnswerScope;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Expression;
@@ -24,6 +23,9 @@ import org.cotyla.value.ValueType;
  * What all parts of one report share: where they write, what they tell of, and the rows' places.
  */
 final class Sheet {
+
+  private static final int NO_NAME = -1;
+  private static final int LONGEST_UNBROKEN = 12;
 
   private final Markup markup;
   private final Recommendation advice;
@@ -78,24 +80,31 @@ final class Sheet {
 
   /** The row's id, leading to its place in the trace. */
   void rowLink(Row row) {
-    markup.start("span", "class", "row").text("[");
-    anchor(row).ifPresentOrElse(id -> markup.link(id, row.id()), () -> markup.text(row.id()));
-    markup.text("]").end();
+    // A short id stays in one piece; a long one must be free to break.
+    boolean isShort = row.id().length() <= LONGEST_UNBROKEN;
+    markup.start("span", "class", isShort ? "row short" : "row");
+    String text = "[" + row.id() + "]";
+    anchor(row).ifPresentOrElse(id -> markup.link(id, text), () -> markup.text(text));
+    markup.end();
   }
 
   /** What a formula comes to, with the unit of its name, shortened for reading. */
   String inWords(Expression expression) {
     PossibleValues value = expression.evaluate(scope);
-    if (expression instanceof Expression.Reference name) {
-      String words = known.inWords(name.symbol(), rounded(value));
-      return words.equals("nothing") ? "not applicable" : words;
+    Symbol symbol =
+        expression instanceof Expression.Reference name
+            ? name.symbol()
+            : new Symbol("", NO_NAME, value.type(), List.of());
+    if (value.isNothing()) {
+      return "not applicable";
     }
-    Symbol noName = new Symbol("", 0, value.type(), List.of());
-    return value.isNothing() ? "not applicable" : Words.values(rounded(value), noName);
-  }
-
-  String unit(Symbol symbol) {
-    return units.getOrDefault(symbol, "");
+    String words = known.inWords(symbol, rounded(value));
+    boolean open = !value.isCertain() && !words.equals("not stated");
+    Optional<NumberRange> range = open ? NumberRange.of(value) : Optional.empty();
+    String unit = units.getOrDefault(symbol, "");
+    return range
+        .map(ends -> "open, " + ends.plain() + (unit.isEmpty() ? "" : " " + unit))
+        .orElse(open ? "open: " + words : words);
   }
 
   /** One number to one decimal; all digits stand in the trace. */

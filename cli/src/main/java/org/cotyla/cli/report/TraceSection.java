@@ -28,7 +28,7 @@ final class TraceSection {
     markup.leaf("h3", "Trace: every row that counts, in order of need", "id", "trace");
     markup.leaf(
         "p",
-        "✓ the test holds, ? it may hold. Rows that matched but came after another are named, and"
+        "● the test holds, ○ it may hold. Rows that matched but came after another are named, and"
             + " count for nothing.",
         "class",
         "note");
@@ -51,7 +51,8 @@ final class TraceSection {
   }
 
   private static boolean isShown(DecisionResult result) {
-    return !result.firings().isEmpty() || result.mayBeByDefault();
+    return !result.firings().isEmpty()
+        || (result.mayBeByDefault() && result.table().otherwise().isPresent());
   }
 
   private void decision(DecisionResult result) {
@@ -107,7 +108,7 @@ final class TraceSection {
         any = true;
         Symbol input = firing.table().inputs().get(i).symbol();
         markup.start("div", "class", "test");
-        markup.text(firing.truths().get(i) == Truth.TRUE ? "✓ " : "? ");
+        markup.text(firing.truths().get(i) == Truth.TRUE ? "● " : "○ ");
         markup.text(input.name() + " = ");
         markup.leaf("strong", sheet.known().inWords(input, firing.seen().get(i)));
         markup.text(" meets " + test.text() + sheet.known().endpoints(test));

@@ -17,10 +17,14 @@ import org.cotyla.value.Value;
  */
 final class VoteBars {
 
-  private static final double WIDTH = 360;
+  private static final double WIDTH = 328;
   private static final double MARGIN = 14;
   private static final double BAR = 17;
   private static final double TITLE_LINE = 14.5;
+  private static final double STEP = 30;
+
+  /** Bold letters are wider than those that the measure is made for. */
+  private static final double BOLD = 1.08;
 
   private final List<RankedOption> options;
   private final double least;
@@ -47,9 +51,9 @@ final class VoteBars {
   }
 
   void draw(Sheet sheet, String title) {
-    double height = 26;
+    double height = 18;
     for (RankedOption option : options) {
-      height += name(option).size() * TITLE_LINE + BAR + 26;
+      height += name(option).size() * TITLE_LINE + BAR + STEP - 6;
     }
     Drawing drawing =
         Drawing.start(sheet.markup(), sheet.nextPicture(), WIDTH, height, title, inWords());
@@ -57,10 +61,9 @@ final class VoteBars {
     for (RankedOption option : options) {
       y = option(drawing, option, y);
     }
-    drawing.line(x(0), 4, x(0), y - 2, Palette.INK, 1.2);
-    drawing.text(x(0) + 5, y + 9, "for", Drawing.SMALL, Palette.QUIET, Anchor.START);
+    drawing.text(x(0) + 5, y - 4, "for", Drawing.SMALL, Palette.QUIET, Anchor.START);
     if (least < 0) {
-      drawing.text(x(0) - 5, y + 9, "against", Drawing.SMALL, Palette.QUIET, Anchor.END);
+      drawing.text(x(0) - 5, y - 4, "against", Drawing.SMALL, Palette.QUIET, Anchor.END);
     }
     drawing.end();
   }
@@ -72,14 +75,13 @@ final class VoteBars {
   }
 
   private static List<String> name(RankedOption option) {
-    return Fit.lines(option.place() + ". " + option.name(), WIDTH - 130, 12.5, 3);
+    double points = Fit.width(points(option.points()), 12.5) * BOLD + 8;
+    return Fit.lines(option.place() + ". " + option.name(), (WIDTH - points) / BOLD, 12.5, 3);
   }
 
   private double option(Drawing drawing, RankedOption option, double top) {
     double y = top;
-    // Names stand on a white ground, since the common line passes behind them.
     List<String> lines = name(option);
-    drawing.box(0, y - 11, WIDTH, lines.size() * TITLE_LINE + 1, Palette.PAPER);
     drawing.bold(WIDTH, y, points(option.points()), 12.5, Palette.INK, Anchor.END);
     for (String line : lines) {
       drawing.bold(0, y, line, 12.5, Palette.INK, Anchor.START);
@@ -88,13 +90,14 @@ final class VoteBars {
     double bar = y - 6;
     pieces(drawing, option, bar, 1);
     pieces(drawing, option, bar, -1);
+    drawing.line(x(0), bar - 4, x(0), bar + BAR + 11, Palette.INK, 1.4);
     total(drawing, option.points(), bar);
-    return bar + BAR + 32;
+    return bar + BAR + STEP;
   }
 
   /** As people read it, with a true minus. */
   private static String points(Points points) {
-    String words = points.plain().replace("-", "−");
+    String words = Reasons.points(points);
     return words.equals("1") ? "1 point" : words + " points";
   }
 

@@ -15,6 +15,8 @@ import org.cotyla.protocol.PictureRole;
  */
 final class ZoneChart {
 
+  private static final double LEGEND_LINE = 15;
+
   private final Sheet sheet;
   private final Picture picture;
   private final PictureValues values;
@@ -43,7 +45,7 @@ final class ZoneChart {
             sheet.markup(),
             sheet.nextPicture(),
             Axes.WIDTH,
-            Axes.HEIGHT,
+            Axes.HEIGHT + zones.size() * LEGEND_LINE,
             picture.title(),
             inWords(zones, placed));
     drawing.box(
@@ -126,15 +128,17 @@ final class ZoneChart {
         number == 0 ? Palette.ACCENT : Palette.INK,
         number == 0 ? 2.2 : 1.3,
         number > 0);
-    String label = Fit.lines(zone.label(), Math.max(width, 150), Drawing.SMALL, 1).get(0);
-    double base = number == 0 ? axes.y(zone.bottom()) - 6 : y - 5;
-    drawing.box(
-        x + 3,
-        base - 9.5,
-        Fit.width(label, Drawing.SMALL) * 0.94 + 3,
-        12,
-        number == 0 ? Palette.OPEN : Palette.PAPER);
-    drawing.text(x + 5, base, label, Drawing.SMALL, Palette.INK, Anchor.START);
+    double legend = Axes.HEIGHT + 4 + number * LEGEND_LINE;
+    drawing.frame(
+        1,
+        legend - 8,
+        18,
+        9,
+        number == 0 ? Palette.ACCENT : Palette.INK,
+        number == 0 ? 2.2 : 1.3,
+        number > 0);
+    String label = Fit.lines(zone.label(), Axes.WIDTH - 30, Drawing.SMALL, 1).get(0);
+    drawing.text(26, legend, label, Drawing.SMALL, Palette.INK, Anchor.START);
   }
 
   private static void point(Drawing drawing, Axes axes, NumberRange across, NumberRange up) {
