@@ -10,6 +10,7 @@ import org.cotyla.protocol.Row;
 final class ListBlock {
 
   private static final int MOST_OPEN = 4;
+  private static final int MOST_OPEN_ON_FIRST_PAGE = 2;
 
   private final Sheet sheet;
   private final Markup markup;
@@ -37,10 +38,11 @@ final class ListBlock {
     }
     with(result, Standing.DECIDES).forEach(firing -> entry(Reasons.results(firing), firing.row()));
     List<Firing> open = with(result, Standing.MAY_DECIDE);
-    open.stream().limit(MOST_OPEN).forEach(this::open);
-    if (open.size() > MOST_OPEN) {
+    int most = withSources ? MOST_OPEN : MOST_OPEN_ON_FIRST_PAGE;
+    open.stream().limit(most).forEach(this::open);
+    if (open.size() > most) {
       markup.start("li", "class", "may").text("and ");
-      markup.text((open.size() - MOST_OPEN) + " more that may apply, see the trace").end();
+      markup.text((open.size() - most) + " more that may apply, see the trace").end();
     }
     markup.end().end();
   }

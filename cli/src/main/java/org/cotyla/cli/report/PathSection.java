@@ -29,10 +29,19 @@ final class PathSection {
     if (leader.isEmpty()) {
       return;
     }
-    List<Node> nodes = Path.to(sheet, ranking.get(), leader.get());
     String name = ranking.get().ranking().name();
     markup.start("section", "aria-labelledby", "path");
     markup.leaf("h3", "From the findings to the first " + name, "id", "path");
+    if (!ranking.get().firstIsCertain() && !ranking.get().leaderStandsOut()) {
+      markup.leaf(
+          "p",
+          "Nothing certain sets one " + name + " apart from the next yet, so no way is drawn.",
+          "class",
+          "not-drawn");
+      markup.end();
+      return;
+    }
+    List<Node> nodes = Path.to(sheet, ranking.get(), leader.get());
     if (nodes.size() > 1 && nodes.size() <= MOST_DRAWN) {
       markup.start("figure", "class", "path");
       new PathPicture(sheet, nodes).draw("The way from the findings to " + leader.get().name());

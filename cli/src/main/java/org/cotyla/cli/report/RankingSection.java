@@ -53,6 +53,11 @@ final class RankingSection {
             .map(option -> option.name() + " " + Reasons.points(option.points()))
             .toList();
     markup.text(rest.isEmpty() ? "." : "; then " + String.join(", ", rest) + ".");
+    if (!ranking.firstIsCertain() && !ranking.leaderStandsOut()) {
+      markup.text(
+          " No option stands out yet: nothing certain sets the first apart from the next, so they"
+              + " are in the order of the protocol.");
+    }
     shown.stream()
         .filter(option -> !option.tiedWith().isEmpty())
         .findFirst()

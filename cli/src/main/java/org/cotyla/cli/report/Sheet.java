@@ -2,6 +2,7 @@ package org.cotyla.cli.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,7 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.cotyla.cli.text.KnownValues;
 import org.cotyla.evaluate.AnswerScope;
+import org.cotyla.evaluate.DecisionResult;
+import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.evaluate.Standing;
 import org.cotyla.expression.Expression;
 import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.Calculation;
@@ -24,6 +28,7 @@ import org.cotyla.value.ValueType;
  */
 final class Sheet {
 
+  private static final int MOST_OPEN = 3;
   private static final int NO_NAME = -1;
   private static final int LONGEST_UNBROKEN = 12;
 
@@ -47,7 +52,7 @@ final class Sheet {
       units.put(calculation.symbol(), calculation.unit());
     }
     advice.decisions().stream()
-        .flatMap(result -> result.counting().stream())
+        .flatMap(result -> inTrace(result).stream())
         .forEach(firing -> anchors.putIfAbsent(firing.row().id(), "row-" + (anchors.size() + 1)));
   }
 
@@ -71,6 +76,19 @@ final class Sheet {
   String nextPicture() {
     pictures++;
     return "picture-" + pictures;
+  }
+
+  /** The rows that the trace shows whole: those that decide, and the first that may. */
+  static List<Firing> inTrace(DecisionResult result) {
+    List<Firing> shown = new ArrayList<>();
+    int open = 0;
+    for (Firing firing : result.counting()) {
+      open += firing.standing() == Standing.MAY_DECIDE ? 1 : 0;
+      if (firing.standing() == Standing.DECIDES || open <= MOST_OPEN) {
+        shown.add(firing);
+      }
+    }
+    return shown;
   }
 
   /** The place of the row in the trace, when it stands there. */

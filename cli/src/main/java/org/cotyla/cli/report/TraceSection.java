@@ -3,6 +3,7 @@ package org.cotyla.cli.report;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.Standing;
@@ -25,11 +26,11 @@ final class TraceSection {
 
   void write() {
     markup.start("section", "aria-labelledby", "trace");
-    markup.leaf("h3", "Trace: every row that counts, in order of need", "id", "trace");
+    markup.leaf("h3", "Trace: the rows that count, in order of need", "id", "trace");
     markup.leaf(
         "p",
-        "● the test holds, ○ it may hold. Rows that matched but came after another are named, and"
-            + " count for nothing.",
+        "● the test holds, ○ it may hold. Rows that were set aside count for"
+            + " nothing; the whole of an open answer is in the JSON of `recommend`.",
         "class",
         "note");
     markup.start("table", "class", "trace");
@@ -65,21 +66,28 @@ final class TraceSection {
     markup
         .leaf("th", result.table().name() + comesTo + policy, "colspan", "4", "scope", "rowgroup")
         .end();
-    result.counting().forEach(this::row);
+    List<Firing> whole = Sheet.inTrace(result);
+    whole.forEach(this::row);
+    ids(
+        "May decide too, depending on open findings: ",
+        result.counting().stream().filter(firing -> !whole.contains(firing)).toList());
     if (result.mayBeByDefault()) {
       byDefault(result);
     }
-    List<String> aside =
+    ids(
+        "Set aside: ",
         result.firings().stream()
             .filter(firing -> firing.standing() == Standing.SET_ASIDE)
-            .map(firing -> firing.row().id())
-            .toList();
-    if (!aside.isEmpty()) {
-      markup.start("tr");
-      markup.leaf("td", "Set aside: " + String.join(", ", aside), "colspan", "4", "class", "aside");
-      markup.end();
-    }
+            .toList());
     markup.end();
+  }
+
+  private void ids(String lead, List<Firing> rows) {
+    if (!rows.isEmpty()) {
+      String ids = rows.stream().map(row -> row.row().id()).collect(Collectors.joining(", "));
+      markup.start("tr");
+      markup.leaf("td", lead + ids, "colspan", "4", "class", "aside").end();
+    }
   }
 
   private void row(Firing firing) {
