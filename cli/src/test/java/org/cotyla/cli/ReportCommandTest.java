@@ -31,7 +31,7 @@ class ReportCommandTest {
         .contains("cup with porous metal augments")
         .contains("The rim as a clock face", "Cup orientation", "Jump distance against head size")
         .contains("The point lies at 22 across (radiographic anteversion, degrees) and 40 up")
-        .contains("From 9.5 at 22 to", "Line: house floor 10.")
+        .contains("From 9.3 at 22 to 20.3 at 48.", "Line: house floor 10.")
         .contains("written on 2026-12-15");
   }
 

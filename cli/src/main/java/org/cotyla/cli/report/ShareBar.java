@@ -49,8 +49,8 @@ record ShareBar(String label, Optional<NumberRange> range, String words) {
       double top) {
     double y = top;
     for (ShareBar bar : bars) {
-      drawing.text(0, y, bar.label(), Drawing.SMALL, Palette.INK, Anchor.START);
-      drawing.bold(width, y, bar.words(), Drawing.SMALL, Palette.INK, Anchor.END);
+      drawing.text(0, y, shown(bar.label(), width - 90), Drawing.SMALL, Palette.INK, Anchor.START);
+      drawing.bold(width, y, shown(bar.words(), 90), Drawing.SMALL, Palette.INK, Anchor.END);
       drawing.box(0, y + 5, width, BAR, Palette.PAPER, Palette.LINE, 0.8, false);
       double from = y;
       bar.range()
@@ -81,10 +81,14 @@ record ShareBar(String label, Optional<NumberRange> range, String words) {
           drawing.line(x, from, x, from + BAR + 4, Palette.INK, 1.4);
         }
         String text = "line at " + at.get().plain() + " %: " + part.label();
-        drawing.text(0, y + 8, text, Drawing.SMALL, Palette.QUIET, Anchor.START);
+        drawing.text(0, y + 8, shown(text, width), Drawing.SMALL, Palette.QUIET, Anchor.START);
         y += LINE;
       }
     }
+  }
+
+  private static String shown(String text, double width) {
+    return Fit.lines(text, width, Drawing.SMALL, 1).get(0);
   }
 
   static String inWords(Sheet sheet, Picture picture) {

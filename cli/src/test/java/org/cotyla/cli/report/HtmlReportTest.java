@@ -159,9 +159,9 @@ class HtmlReportTest {
   @Test
   @DisplayName("is whole without any picture of the workbook, and then lists its lists")
   void withoutPictures() {
-    Page page = Page.of(AnkleReport.of(TextProtocol.ankle(), AnkleCases.named("complete")));
+    Page page = Page.of(AnkleReport.of(TextProtocol.ankle(), AnkleCases.named("ruled-out")));
     assertThat(page.text())
-        .contains("Points for and against", "Look at the toes every two hours", "Trace")
+        .contains("Points for and against", "Do not open the blisters.", "Trace")
         .doesNotContain("Where it hurts");
   }
 

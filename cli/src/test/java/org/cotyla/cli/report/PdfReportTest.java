@@ -35,7 +35,7 @@ class PdfReportTest {
   }
 
   @Test
-  @DisplayName("says every heading, cell and list entry that the page says")
+  @DisplayName("says every word of every heading, cell and list entry of the page")
   void saysTheSame() throws IOException {
     String html = AnkleReport.of("incomplete");
     Page page = Page.of(html);
@@ -43,8 +43,9 @@ class PdfReportTest {
       String pdf = letters(text(document, 0));
       for (String name : List.of("h1", "h2", "h3", "h4", "th", "td", "li", "dd", "figcaption")) {
         for (Element element : page.all(name)) {
-          if (element.getElementsByTagNameNS("*", "div").getLength() == 0) {
-            assertThat(pdf).contains(letters(element.getTextContent()).split("\n"));
+          // A bold word or a link is drawn after the rest of its line, so words are compared.
+          if (!element.getTextContent().isBlank()) {
+            assertThat(pdf).contains(element.getTextContent().strip().split("\\s+"));
           }
         }
       }
