@@ -1,6 +1,7 @@
 package org.cotyla.cli.report;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +81,7 @@ final class Curve {
     if (step > 0 && to > from) {
       double wide = Math.max(step, (to - from) / (MOST_RUNS - 1));
       for (int i = 0; from + i * wide <= to + 1e-9; i++) {
-        steps.add(BigDecimal.valueOf(from + i * wide));
+        steps.add(exact(from + i * wide));
       }
       own(field)
           .map(BigDecimal::valueOf)
@@ -88,6 +89,11 @@ final class Curve {
           .ifPresent(steps::add);
     }
     return steps.stream().sorted().toList();
+  }
+
+  /** Without the last digits of binary arithmetic, so that 22.3 is 22.3. */
+  private static BigDecimal exact(double value) {
+    return BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
   }
 
   /** The case's own value, when it is stated and certain. */

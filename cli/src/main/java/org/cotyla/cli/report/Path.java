@@ -1,6 +1,7 @@
 package org.cotyla.cli.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -60,6 +61,7 @@ final class Path {
   private final KnownValues known;
   private final Map<Symbol, DecisionResult> givers = new HashMap<>();
   private final Map<Symbol, Calculation> calculations = new HashMap<>();
+  private final Map<Symbol, Set<Node>> ofCalculations = new HashMap<>();
   private final Map<String, Node> nodes = new LinkedHashMap<>();
 
   private Path(Sheet sheet) {
@@ -126,18 +128,28 @@ final class Path {
       Row.Test test = firing.row().tests().get(i);
       if (!test.prepared().isAnything()) {
         found.addAll(nodes(firing.table().inputs().get(i).symbol()));
-        test.prepared().test().references().forEach(name -> found.addAll(nodes(name)));
+        inOrder(test.prepared().test().references()).forEach(name -> found.addAll(nodes(name)));
       }
     }
     return found;
+  }
+
+  /** Sets of names have no order of their own; the protocol's makes the same picture each time. */
+  private static List<Symbol> inOrder(Set<Symbol> names) {
+    return names.stream().sorted(Comparator.comparingInt(Symbol::index)).toList();
   }
 
   /** The step that gives the name; of a formula those of its names, of a constant none. */
   private Set<Node> nodes(Symbol symbol) {
     Calculation calculation = calculations.get(symbol);
     if (calculation != null) {
+      Set<Node> earlier = ofCalculations.get(symbol);
+      if (earlier != null) {
+        return earlier;
+      }
       Set<Node> found = new LinkedHashSet<>();
-      calculation.needs().forEach(name -> found.addAll(nodes(name)));
+      inOrder(calculation.needs()).forEach(name -> found.addAll(nodes(name)));
+      ofCalculations.put(symbol, found);
       return found;
     }
     DecisionResult giver = givers.get(symbol);

@@ -30,7 +30,7 @@ final class TraceSection {
     markup.leaf(
         "p",
         "● the test holds, ○ it may hold. Rows that were set aside count for"
-            + " nothing; the whole of an open answer is in the JSON of `recommend`.",
+            + " nothing; an open answer is whole in its JSON.",
         "class",
         "note");
     markup.start("table", "class", "trace");
