@@ -18,7 +18,8 @@ import picocli.CommandLine.Option;
       TryCommand.class,
       ShowCommand.class,
       NewProtocolCommand.class,
-      TidyCommand.class
+      TidyCommand.class,
+      ReportCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

@@ -67,6 +67,7 @@ public final class TextProtocol {
     Issues issues = new Issues();
     Map<String, Text> about = new HashMap<>();
     sheets.remove("Protocol").forEach(row -> about.put(row.get(0).text(), row.get(1)));
+    List<Line> pictures = sheets.containsKey("Pictures") ? table("Pictures") : List.of();
     ProtocolDraft draft =
         new ProtocolDraft(
             "ankle.txt",
@@ -76,7 +77,8 @@ public final class TextProtocol {
             table("Calculations"),
             table("Sources"),
             List.of(),
-            sheets.values().stream().map(TextProtocol::decision).toList());
+            sheets.values().stream().map(TextProtocol::decision).toList(),
+            pictures);
     return new ProtocolCompiler(StandardFunctions.all(), Dialect.KIND)
         .compile(draft, issues)
         .orElseThrow(() -> new RejectedException(issues.list()));

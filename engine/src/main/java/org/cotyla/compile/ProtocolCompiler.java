@@ -23,6 +23,7 @@ import org.cotyla.protocol.Checks;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Option;
+import org.cotyla.protocol.Picture;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
 import org.cotyla.protocol.Step;
@@ -66,6 +67,11 @@ public final class ProtocolCompiler {
     List<Calculation> calculations = calculationCompiler.compile(vocabulary);
     Tables tables = tables(draft, fields, options, calculations, vocabulary, references, issues);
     List<DecisionTable> decisions = tables.decisions();
+    List<Picture> pictures =
+        new PictureCompiler(
+                new PictureParts(new CellParser(vocabulary, dialect), fields, decisions, issues),
+                issues)
+            .compile(draft.pictures());
     List<Ranking> rankings = rankings(options, decisions, vocabulary);
     List<Step> steps = new ArrayList<>(calculations);
     steps.addAll(decisions);
@@ -84,6 +90,7 @@ public final class ProtocolCompiler {
             ordered,
             references.all(),
             draft.changes().stream().map(ProtocolCompiler::change).toList(),
+            pictures,
             vocabulary,
             tables.checks(),
             issues.list()));

@@ -19,6 +19,7 @@ public record ProtocolDraft(
     List<Line> sources,
     List<Line> changes,
     List<DecisionDraft> decisions,
+    List<Line> pictures,
     ChecksDraft checks) {
 
   public ProtocolDraft {
@@ -29,9 +30,10 @@ public record ProtocolDraft(
     sources = List.copyOf(sources);
     changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
+    pictures = List.copyOf(pictures);
   }
 
-  /** A draft without sheets by which its author checks it. */
+  /** A draft without pictures, and without sheets by which its author checks it. */
   public ProtocolDraft(
       String origin,
       Map<String, Text> about,
@@ -50,6 +52,7 @@ public record ProtocolDraft(
         sources,
         changes,
         decisions,
+        List.of(),
         ChecksDraft.none());
   }
 }

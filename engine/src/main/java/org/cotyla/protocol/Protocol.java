@@ -19,6 +19,7 @@ import org.cotyla.name.NameIndex;
  * @param steps everything that is worked out, in order of need
  * @param sources in the order of the workbook
  * @param changes its history
+ * @param pictures what a report draws, in the order of the workbook
  * @param vocabulary the names that cells may use
  * @param checks what stands beside it so that an edit can be trusted; changes no answer
  * @param remarks warnings and notes that were made when it was read
@@ -32,6 +33,7 @@ public record Protocol(
     List<Step> steps,
     List<Source> sources,
     List<Change> changes,
+    List<Picture> pictures,
     Vocabulary vocabulary,
     Checks checks,
     List<Issue> remarks) {
@@ -44,6 +46,7 @@ public record Protocol(
     steps = List.copyOf(steps);
     sources = List.copyOf(sources);
     changes = List.copyOf(changes);
+    pictures = List.copyOf(pictures);
     remarks = List.copyOf(remarks);
   }
 

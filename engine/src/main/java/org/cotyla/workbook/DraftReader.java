@@ -29,7 +29,8 @@ final class DraftReader {
           HeadedSheet.CALCULATIONS,
           HeadedSheet.SOURCES,
           HeadedSheet.CHANGES,
-          HeadedSheet.ACCEPTED);
+          HeadedSheet.ACCEPTED,
+          HeadedSheet.PICTURES);
   private static final String SAFEGUARDS = "Safeguards";
   private static final String CASES = "Cases";
 
@@ -86,6 +87,7 @@ final class DraftReader {
                 headed.get(3),
                 headed.get(4),
                 decisions,
+                headed.get(6),
                 new ChecksDraft(safeguards, headed.get(5), cases)))
         : Optional.empty();
   }

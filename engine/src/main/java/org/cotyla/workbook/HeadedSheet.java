@@ -47,6 +47,10 @@ record HeadedSheet(
   static final HeadedSheet ACCEPTED =
       new HeadedSheet("Accepted", false, Headings.ACCEPTED, Set.of("date"), Set.of("about"));
 
+  static final HeadedSheet PICTURES =
+      new HeadedSheet(
+          "Pictures", false, Headings.PICTURES, Set.of("page", "label"), Set.of("shows"));
+
   /** The sheet's rows; nothing when its headings are wrong, which is reported. */
   Optional<List<Line>> read(Sheet sheet, Issues issues) {
     Optional<GridRow> headingRow = headingRow(sheet);

@@ -223,6 +223,7 @@ public final class SampleDraft {
         lines("Sources"),
         List.of(),
         decisions.stream().map(SampleDraft::decision).toList(),
+        List.of(),
         new ChecksDraft(safeguards(), accepted(), TableDraft.empty()));
   }
 

@@ -13,15 +13,15 @@ import org.cotyla.protocol.Ranking;
 import org.cotyla.protocol.Step;
 
 /** Tells the decisions that follow from what a ranking puts first from those that lead to it. */
-final class FollowOn {
+public final class FollowOn {
 
   private final Map<Symbol, Step> givers = new HashMap<>();
 
-  FollowOn(Protocol protocol) {
+  public FollowOn(Protocol protocol) {
     protocol.steps().forEach(step -> step.gives().forEach(symbol -> givers.put(symbol, step)));
   }
 
-  boolean followsFromRanking(DecisionTable table) {
+  public boolean followsFromRanking(DecisionTable table) {
     Set<Step> seen = new HashSet<>();
     Deque<Step> open = new ArrayDeque<>();
     open.add(table);

@@ -21,7 +21,7 @@ import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Truth;
 
 /** What every name of a case came to, in words with its unit. */
-final class KnownValues {
+public final class KnownValues {
 
   private static final int MOST_NAMES = 3;
 
@@ -30,7 +30,7 @@ final class KnownValues {
   private final Map<Symbol, CellRef> formulas = new HashMap<>();
   private final Set<Symbol> notStated = new HashSet<>();
 
-  KnownValues(Recommendation advice) {
+  public KnownValues(Recommendation advice) {
     for (Datum datum : advice.findings().data()) {
       values.put(datum.field().symbol(), datum.value());
       if (datum.knowledge() == Knowledge.MISSING) {
@@ -66,7 +66,7 @@ final class KnownValues {
   }
 
   /** The value that a name had in a test. */
-  String inWords(Symbol symbol, PossibleValues value) {
+  public String inWords(Symbol symbol, PossibleValues value) {
     if (notStated.contains(symbol)) {
       return "not stated";
     }
@@ -76,7 +76,7 @@ final class KnownValues {
   }
 
   /** The values of the names that stand in a test; empty when there are none. */
-  String endpoints(Row.Test test) {
+  public String endpoints(Row.Test test) {
     List<String> names =
         test.prepared().test().references().stream()
             .sorted(Comparator.comparing(Symbol::name))
@@ -86,7 +86,7 @@ final class KnownValues {
   }
 
   /** What a row's open tests wait for: their input, or the endpoints that are not known. */
-  List<String> openNames(Firing firing) {
+  public List<String> openNames(Firing firing) {
     Set<String> names = new LinkedHashSet<>();
     for (int i = 0; i < firing.truths().size(); i++) {
       if (firing.truths().get(i) == Truth.OPEN) {
@@ -105,7 +105,7 @@ final class KnownValues {
   }
 
   /** {@code (open: a, b)}, or empty when nothing is open. */
-  String waitsFor(Firing firing) {
+  public String waitsFor(Firing firing) {
     List<String> open = openNames(firing);
     return open.isEmpty() ? "" : " (open: " + Words.some(open, MOST_NAMES) + ")";
   }

@@ -12,19 +12,19 @@ import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
 
 /** Small pieces of sentences. */
-final class Words {
+public final class Words {
 
   private static final int DIGEST_SHOWN = "sha256:".length() + 12;
 
   private Words() {}
 
   /** {@code a}, {@code a or b}, {@code a, b or c}. */
-  static String or(List<String> words) {
+  public static String or(List<String> words) {
     return joined(words, " or ");
   }
 
   /** {@code a}, {@code a and b}, {@code a, b and c}. */
-  static String and(List<String> words) {
+  public static String and(List<String> words) {
     return joined(words, " and ");
   }
 
@@ -36,29 +36,29 @@ final class Words {
   }
 
   /** The first of the words, and how many more there are. */
-  static String some(List<String> words, int most) {
+  public static String some(List<String> words, int most) {
     return words.size() <= most
         ? String.join(", ", words)
         : String.join(", ", words.subList(0, most)) + " and " + (words.size() - most) + " more";
   }
 
   /** {@code 1 row}, {@code 2 rows}. */
-  static String count(int number, String one) {
+  public static String count(int number, String one) {
     return number + " " + one + (number == 1 ? "" : "s");
   }
 
   /** {@code 1 entry}, {@code 2 entries}. */
-  static String count(int number, String one, String several) {
+  public static String count(int number, String one, String several) {
     return number + " " + (number == 1 ? one : several);
   }
 
   /** The start of a digest, enough to tell two apart. */
-  static String digestInShort(String digest) {
+  public static String digestInShort(String digest) {
     return digest.length() <= DIGEST_SHOWN ? digest : digest.substring(0, DIGEST_SHOWN);
   }
 
   /** What a datum can be, a choice's values in the order of the protocol. */
-  static String values(PossibleValues possible, Symbol symbol) {
+  public static String values(PossibleValues possible, Symbol symbol) {
     if (possible.isNothing()) {
       return "nothing";
     }
@@ -81,7 +81,7 @@ final class Words {
   }
 
   /** A row's id with its sources, each with its certainty in short. */
-  static String reference(Row row, Protocol protocol) {
+  public static String reference(Row row, Protocol protocol) {
     String sources =
         row.sources().stream()
             .map(key -> protocol.source(key).map(Words::inShort).orElse(key))
