@@ -40,7 +40,7 @@ public final class CaseSearch {
     this.effort = effort;
     this.engines = List.copyOf(engines);
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
-    this.given = new GivenSide(circuit, domain);
+    this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
     for (Engine engine : engines) {
       ProtocolEncoding side = new ProtocolEncoding(circuit, given, engine);
       sides.add(side);
@@ -76,6 +76,10 @@ public final class CaseSearch {
     List<Integer> assumed = new ArrayList<>(List.of(wanted));
     regions.forEach(
         (symbol, region) -> assumed.add(sides.get(0).classes(symbol).within(region, false)));
+    Cone cone = cone(claim);
+    for (int side = 0; side < walks.size(); side++) {
+      walks.get(side).lookAt(cone, side);
+    }
     for (int round = 0; round < effort.rounds(); round++) {
       switch (circuit.solve(assumed)) {
         case IMPOSSIBLE -> {
@@ -85,6 +89,10 @@ public final class CaseSearch {
           return new Answer.Undecided("the search met its limit");
         }
         case FOUND -> {}
+      }
+      Optional<Answer.Found> likely = confirmed(claim, choose(Optional.empty()));
+      if (likely.isPresent()) {
+        return likely.get();
       }
       boolean taught = false;
       for (BoxWalk walk : walks) {
@@ -105,31 +113,42 @@ public final class CaseSearch {
     return new Answer.Undecided("the arithmetic was not settled within the limit");
   }
 
+  /** Single cases of the classes that were chosen; the likeliest was tried before. */
   private Optional<Answer.Found> tryCases(Claim claim) {
-    SplittableRandom random = new SplittableRandom(1);
     boolean arithmetic = walks.stream().anyMatch(walk -> !walk.active().isEmpty());
-    int tries = arithmetic ? effort.samples() : 1;
-    for (int i = 0; i < tries; i++) {
+    SplittableRandom random = new SplittableRandom(1);
+    for (int i = 1; arithmetic && i < effort.samples(); i++) {
+      Map<String, PossibleValues> chosen = choose(Optional.of(random));
       Map<Alternatives, PossibleValues> points = new IdentityHashMap<>();
-      Map<String, PossibleValues> stated = new LinkedHashMap<>();
-      for (Map.Entry<String, Alternatives> field : given.used().entrySet()) {
-        Leaf leaf = field.getValue().leaves().get(field.getValue().found());
-        if (!leaf.values().isNothing()) {
-          ValueSet values = leaf.values().values();
-          Value value = i == 0 ? Representative.of(values) : Representative.sample(values, random);
-          points.put(field.getValue(), PossibleValues.of(value));
-          stated.put(field.getKey(), PossibleValues.of(value));
-        }
-      }
-      boolean there = walks.stream().allMatch(walk -> walk.leadsThere(points));
-      if (there) {
-        Optional<Answer.Found> found = confirmed(claim, stated);
+      chosen.forEach((key, value) -> given.seenAs(key).forEach(seen -> points.put(seen, value)));
+      if (walks.stream().allMatch(walk -> walk.leadsThere(points))) {
+        Optional<Answer.Found> found = confirmed(claim, chosen);
         if (found.isPresent()) {
           return found;
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** A value for every field in the class that was chosen for it: near its middle, or at random. */
+  private Map<String, PossibleValues> choose(Optional<SplittableRandom> random) {
+    Map<String, PossibleValues> chosen = new LinkedHashMap<>();
+    given
+        .used()
+        .forEach(
+            (key, classes) -> {
+              Leaf leaf = classes.leaves().get(classes.found());
+              if (!leaf.values().isNothing()) {
+                ValueSet values = leaf.values().values();
+                Value value =
+                    random
+                        .map(dice -> Representative.sample(values, dice))
+                        .orElseGet(() -> Representative.of(values));
+                chosen.put(key, PossibleValues.of(value));
+              }
+            });
+    return chosen;
   }
 
   /** The case, when the engine's own answer bears the claim out. */
@@ -147,16 +166,21 @@ public final class CaseSearch {
 
   /**
    * The same case with as few findings as bear the claim out: none of those left can be taken away
-   * by itself. What is taken away makes no difference, whatever it is.
+   * by itself. What is taken away makes no difference, whatever it is. Where the protocol
+   * contradicts itself, so that the claim stays open, all is kept that the claim can hang on.
    */
   public Answer.Found smallest(Answer.Found found, Claim claim) {
     int stage = engines.get(0).protocol().about().stages().indexOf(found.findings().stage());
     Map<String, PossibleValues> stated = new LinkedHashMap<>();
-    for (Datum datum : found.findings().data()) {
-      if (datum.value().single().isPresent()) {
-        stated.put(Names.key(datum.field().name()), datum.value());
+    for (Recommendation answer : found.answers()) {
+      for (Datum datum : answer.findings().data()) {
+        if (datum.value().single().isPresent()) {
+          stated.put(Names.key(datum.field().name()), datum.value());
+        }
       }
     }
+    boolean isOpen = claim.truth(found.answers()) == Truth.OPEN;
+    Cone cone = cone(claim);
     Answer.Found smallest = found;
     List<String> keys = new ArrayList<>(stated.keySet());
     Collections.reverse(keys);
@@ -164,12 +188,16 @@ public final class CaseSearch {
       Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
       fewer.remove(key);
       Answer.Found without = run(stage, fewer);
-      if (bearsOut(without.answers(), claim)) {
+      if (isOpen ? !cone.hangsOn(key) : claim.truth(without.answers()) == Truth.TRUE) {
         stated = fewer;
         smallest = without;
       }
     }
     return smallest;
+  }
+
+  private Cone cone(Claim claim) {
+    return Cone.of(claim, engines.stream().map(Engine::protocol).toList());
   }
 
   private Answer.Found run(int stage, Map<String, PossibleValues> stated) {
