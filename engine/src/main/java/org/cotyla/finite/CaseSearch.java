@@ -34,11 +34,13 @@ public final class CaseSearch {
   private final List<ProtocolEncoding> sides = new ArrayList<>();
   private final List<BoxWalk> walks = new ArrayList<>();
   private final Circuit circuit;
+  private final List<Needs> needs;
   private final Effort effort;
 
   private CaseSearch(List<Engine> engines, Domain domain, Effort effort) {
     this.effort = effort;
     this.engines = List.copyOf(engines);
+    this.needs = engines.stream().map(engine -> new Needs(engine.protocol())).toList();
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
     for (Engine engine : engines) {
@@ -90,10 +92,6 @@ public final class CaseSearch {
         }
         case FOUND -> {}
       }
-      Optional<Answer.Found> likely = confirmed(claim, choose(Optional.empty()));
-      if (likely.isPresent()) {
-        return likely.get();
-      }
       boolean taught = false;
       for (BoxWalk walk : walks) {
         taught |= walk.teach();
@@ -113,22 +111,20 @@ public final class CaseSearch {
     return new Answer.Undecided("the arithmetic was not settled within the limit");
   }
 
-  /** Single cases of the classes that were chosen; the likeliest was tried before. */
+  /** Single cases of the classes that were chosen, the likeliest first. */
   private Optional<Answer.Found> tryCases(Claim claim) {
+    Optional<Answer.Found> found = confirmed(claim, choose(Optional.empty()));
     boolean arithmetic = walks.stream().anyMatch(walk -> !walk.active().isEmpty());
     SplittableRandom random = new SplittableRandom(1);
-    for (int i = 1; arithmetic && i < effort.samples(); i++) {
+    for (int i = 1; found.isEmpty() && arithmetic && i < effort.samples(); i++) {
       Map<String, PossibleValues> chosen = choose(Optional.of(random));
       Map<Alternatives, PossibleValues> points = new IdentityHashMap<>();
       chosen.forEach((key, value) -> given.seenAs(key).forEach(seen -> points.put(seen, value)));
       if (walks.stream().allMatch(walk -> walk.leadsThere(points))) {
-        Optional<Answer.Found> found = confirmed(claim, chosen);
-        if (found.isPresent()) {
-          return found;
-        }
+        found = confirmed(claim, chosen);
       }
     }
-    return Optional.empty();
+    return found;
   }
 
   /** A value for every field in the class that was chosen for it: near its middle, or at random. */
@@ -197,7 +193,7 @@ public final class CaseSearch {
   }
 
   private Cone cone(Claim claim) {
-    return Cone.of(claim, engines.stream().map(Engine::protocol).toList());
+    return Cone.of(claim, needs);
   }
 
   private Answer.Found run(int stage, Map<String, PossibleValues> stated) {

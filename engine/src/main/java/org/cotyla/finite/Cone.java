@@ -7,21 +7,20 @@ import java.util.Map;
 import java.util.Set;
 import org.cotyla.expression.Symbol;
 import org.cotyla.name.Names;
-import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Step;
 
 /** Every name that a claim hangs on, for each of the protocols that it is put to. */
 final class Cone {
 
-  private final List<Protocol> protocols;
+  private final List<Needs> needs;
   private final Map<Integer, Set<Symbol>> names = new LinkedHashMap<>();
 
-  private Cone(List<Protocol> protocols) {
-    this.protocols = protocols;
+  private Cone(List<Needs> needs) {
+    this.needs = needs;
   }
 
-  static Cone of(Claim claim, List<Protocol> protocols) {
-    Cone cone = new Cone(protocols);
+  static Cone of(Claim claim, List<Needs> needs) {
+    Cone cone = new Cone(needs);
     cone.collect(claim, 0);
     return cone;
   }
@@ -29,11 +28,13 @@ final class Cone {
   /** Whether something that is worked out has a say in the claim. */
   boolean holds(int side, Dependent dependent) {
     Set<Symbol> known = names.getOrDefault(side, Set.of());
-    int own = protocols.get(side).vocabulary().symbols().size();
-    return dependent.gives().isPresent()
-        ? known.contains(dependent.gives().get())
-        : dependent.reads().stream()
-            .allMatch(symbol -> symbol.index() >= own || known.contains(symbol));
+    return dependent
+        .gives()
+        .map(known::contains)
+        .orElseGet(
+            () ->
+                dependent.reads().stream()
+                    .allMatch(symbol -> known.contains(symbol) || !needs.get(side).knows(symbol)));
   }
 
   /** Whether the claim hangs on the given field, by the key of its name. */
@@ -72,16 +73,12 @@ final class Cone {
 
   private void step(Step step, int side) {
     step.gives().forEach(symbol -> add(symbol, side));
-    step.needs().forEach(symbol -> add(symbol, side));
+    needs.get(side).of(step).forEach(symbol -> add(symbol, side));
   }
 
   private void add(Symbol symbol, int side) {
     if (names.computeIfAbsent(side, unknown -> new HashSet<>()).add(symbol)) {
-      for (Step step : protocols.get(side).steps()) {
-        if (step.gives().contains(symbol)) {
-          step(step, side);
-        }
-      }
+      needs.get(side).giver(symbol).ifPresent(step -> step(step, side));
     }
   }
 }
