@@ -63,15 +63,20 @@ final class RandomClaims {
     Ranking ranking = pick(protocol.rankings());
     String option = pick(ranking.options()).name();
     return switch (dice) {
-      case 0 -> new Claim.Matches(table, pick(table.rows()));
+      case 0 ->
+          new Claim.Matches(table, random.nextInt(4) == 0 ? lastRow(table) : pick(table.rows()));
       case 1 -> new Claim.Counts(table, pick(table.rows()));
-      case 2 -> new Claim.Counts(table, table.otherwise().orElse(pick(table.rows())));
+      case 2 -> new Claim.Counts(table, lastRow(table));
       case 3 -> new Claim.NoRow(table);
       case 4 -> is(pick(protocol.vocabulary().symbols()));
       case 5 -> new Claim.First(ranking, option);
       case 6 -> new Claim.RuledOut(ranking, option);
       default -> holds(table);
     };
+  }
+
+  private static Row lastRow(DecisionTable table) {
+    return table.otherwise().orElse(table.rows().get(table.rows().size() - 1));
   }
 
   private Claim holds(DecisionTable table) {

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.cotyla.evaluate.Engine;
+import org.cotyla.evaluate.RankingResult;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.expression.Symbol;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
@@ -74,6 +77,41 @@ final class Trial {
     for (int i = 0; i < claims; i++) {
       check(source.next(2));
     }
+  }
+
+  /** Cases with all that is certain of them, after all that the search has learnt by now. */
+  void runCases(int count) {
+    for (int i = 0; i < count; i++) {
+      List<Recommendation> answers = tried.get(random.nextInt(tried.size()));
+      List<Claim> claims = new ArrayList<>();
+      for (int side = 0; side < protocols.size(); side++) {
+        for (Symbol symbol : protocols.get(side).vocabulary().symbols()) {
+          PossibleValues value = valueOf(symbol, answers.get(side));
+          if (value.isCertain()) {
+            claims.add(new Claim.Of(side, new Claim.Is(symbol, value)));
+          }
+        }
+      }
+      assertThat(search.find(new Claim.All(claims)))
+          .as("%s, the case %s", name, answers.get(0).findings())
+          .isInstanceOf(Answer.Found.class);
+    }
+  }
+
+  private static PossibleValues valueOf(Symbol symbol, Recommendation answer) {
+    return answer
+        .findings()
+        .datum(symbol.name())
+        .map(Datum::value)
+        .or(() -> answer.value(symbol.name()))
+        .or(() -> Optional.ofNullable(answer.calculations().get(symbol.name())))
+        .or(
+            () ->
+                answer.rankings().stream()
+                    .filter(ranking -> ranking.ranking().first().equals(symbol))
+                    .map(RankingResult::first)
+                    .findFirst())
+        .orElseGet(() -> PossibleValues.nothing(symbol.type()));
   }
 
   private void check(Claim claim) {
