@@ -290,6 +290,35 @@ class SearchExampleTest {
     assertThat(turned.find(other)).isInstanceOf(Answer.Found.class);
   }
 
+  @Test
+  @DisplayName("A field of another type in each protocol leaves no case that both accept")
+  void otherType() {
+    Protocol number = staged("-");
+    Protocol text =
+        new Sheets()
+            .field("width", "text", "-")
+            .derived("grade", "choice", "low, high")
+            .decision("Grades", "U", "-", "width", "grade", "R-1|\"wide\"|low")
+            .protocol();
+    assertThat(Domain.shared(List.of(number, text)).isEmpty()).isTrue();
+    assertThat(Domain.shared(List.of(text, number)).isEmpty()).isTrue();
+    assertThat(Domain.shared(List.of(number, staged("theatre"))).isEmpty()).isFalse();
+  }
+
+  @Test
+  @DisplayName("A default row matches where no other row does")
+  void defaultMatches() {
+    Protocol protocol =
+        new Sheets()
+            .field("width", "number", "[0..6]")
+            .derived("grade", "choice", "low, high")
+            .decision("Grades", "U", "-", "width", "grade", "R-1|> 3|low", "default|-|high")
+            .protocol();
+    DecisionTable table = protocol.decision("Grades").orElseThrow();
+    Claim matches = new Claim.Matches(table, table.otherwise().orElseThrow());
+    assertThat(search(protocol).find(matches)).isInstanceOf(Answer.Found.class);
+  }
+
   private static Protocol staged(String stage) {
     return new Sheets()
         .field("width", "given", "number", "[0..6]", stage)
