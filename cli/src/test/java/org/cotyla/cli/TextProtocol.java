@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.cotyla.compile.ProtocolCompiler;
+import org.cotyla.draft.ChecksDraft;
 import org.cotyla.draft.DecisionDraft;
 import org.cotyla.draft.Headings;
 import org.cotyla.draft.Line;
@@ -78,7 +79,8 @@ public final class TextProtocol {
             table("Sources"),
             List.of(),
             sheets.values().stream().map(TextProtocol::decision).toList(),
-            pictures);
+            pictures,
+            ChecksDraft.none());
     return new ProtocolCompiler(StandardFunctions.all(), Dialect.KIND)
         .compile(draft, issues)
         .orElseThrow(() -> new RejectedException(issues.list()));

@@ -13,7 +13,7 @@ import org.cotyla.value.ValueType;
 import org.jspecify.annotations.Nullable;
 
 /** The hit policies C+, C<, C> and C#: one value from the results of all matching rows. */
-final class Aggregation {
+public final class Aggregation {
 
   private Aggregation() {}
 
@@ -23,7 +23,8 @@ final class Aggregation {
    * @param counting the rows that match, or may
    * @param output which output column
    */
-  static PossibleValues of(HitPolicy policy, List<Firing> counting, int output, ValueType type) {
+  public static PossibleValues of(
+      HitPolicy policy, List<Firing> counting, int output, ValueType type) {
     return switch (policy) {
       case COUNT -> count(counting);
       case SUM -> fold(counting, output, type, RangeSum::add);

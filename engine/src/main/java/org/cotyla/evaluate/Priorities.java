@@ -11,7 +11,7 @@ import org.cotyla.value.PossibleValues;
 /**
  * Orders rows by the priority of their results: the order in which an output's values are listed.
  */
-final class Priorities {
+public final class Priorities {
 
   private Priorities() {}
 
@@ -31,7 +31,7 @@ final class Priorities {
   }
 
   /** The rows that no certain row goes before, whatever the open data are; highest first. */
-  static List<Firing> contenders(DecisionTable table, List<Firing> fired) {
+  public static List<Firing> contenders(DecisionTable table, List<Firing> fired) {
     List<Firing> sorted = sorted(table, fired);
     List<Firing> strongest = new ArrayList<>();
     for (Firing firing : sorted) {

@@ -26,7 +26,7 @@ final class Alternatives {
     /** Holds when the value is no higher than the values below. */
     int below(ValueSet below);
 
-    /** Those of the values that can come about, or all of them when none can. */
+    /** Those of the values that can come about. */
     ValueSet possible(ValueSet values);
   }
 
@@ -71,7 +71,7 @@ final class Alternatives {
 
   static List<PossibleValues> pieces(PossibleValues all) {
     List<PossibleValues> pieces = new ArrayList<>();
-    for (Interval part : all.values().parts()) {
+    for (Interval part : Steps.within(all.values()).parts()) {
       pieces.add(PossibleValues.of(ValueSet.ofIntervals(all.type(), List.of(part))));
     }
     if (all.orNothing()) {
@@ -113,8 +113,7 @@ final class Alternatives {
       }
       for (Interval part : region.parts()) {
         Optional<ValueSet> below = cutBelow(values, part);
-        if (below.isPresent()) {
-          cut(i, below.get());
+        if (below.isPresent() && cut(i, below.get())) {
           i--;
           break;
         }
@@ -141,19 +140,34 @@ final class Alternatives {
     return Optional.empty();
   }
 
-  /** Cuts one class in two: the values below, and the rest. */
-  void cut(int index, ValueSet below) {
+  /**
+   * Cuts one class in two: the values below, and the rest. Where one of them holds no value, as
+   * between two days, the class only becomes narrower. Says whether anything changed.
+   */
+  boolean cut(int index, ValueSet below) {
     Leaf whole = leaves.get(index);
-    ValueSet above = whole.values().values().intersect(below.complement());
-    int lower = cutter.map(known -> known.below(below)).orElseGet(circuit::unknown);
-    int low = circuit.and(whole.literal(), lower);
-    int high = circuit.and(whole.literal(), -lower);
-    leaves.set(index, new Leaf(PossibleValues.of(possible(below)), low));
-    leaves.add(index + 1, new Leaf(PossibleValues.of(possible(above)), high));
+    ValueSet values = whole.values().values();
+    ValueSet lower = possible(below);
+    ValueSet upper = possible(values.intersect(below.complement()));
+    if (lower.isEmpty() || upper.isEmpty()) {
+      ValueSet left = lower.isEmpty() ? upper : lower;
+      boolean narrower = !left.isEmpty() && !left.equals(values);
+      if (narrower) {
+        leaves.set(index, new Leaf(PossibleValues.of(left), whole.literal()));
+      }
+      return narrower;
+    }
+    int isLow = cutter.map(known -> known.below(below)).orElseGet(circuit::unknown);
+    int low = circuit.and(whole.literal(), isLow);
+    int high = circuit.and(whole.literal(), -isLow);
+    leaves.set(index, new Leaf(PossibleValues.of(lower), low));
+    leaves.add(index + 1, new Leaf(PossibleValues.of(upper), high));
+    return true;
   }
 
   private ValueSet possible(ValueSet values) {
-    return cutter.map(known -> known.possible(values)).orElse(values);
+    ValueSet there = Steps.within(values);
+    return cutter.map(known -> known.possible(there)).orElse(there);
   }
 
   /** Whether its classes say by themselves when they hold, however finely they are cut. */

@@ -1,5 +1,7 @@
 package org.cotyla.finite;
 
+import java.math.BigInteger;
+
 /**
  * Finds truth values for numbered unknowns under which everything holds that was demanded of them.
  *
@@ -24,7 +26,7 @@ interface BooleanSolver {
   void atLeastOne(int... literals);
 
   /** Demands that the weights of the literals that hold add up to the degree or more. */
-  void atLeast(int[] literals, long[] weights, long degree);
+  void atLeast(int[] literals, BigInteger[] weights, BigInteger degree);
 
   /** Looks for truth values under which also the given literals hold. */
   Verdict solve(int... assumed);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.cotyla.expression.Scope;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finite.Alternatives.Leaf;
@@ -22,16 +23,22 @@ final class BoxWalk {
 
   private final ProtocolEncoding protocol;
   private final Circuit circuit;
+  private Predicate<Dependent> asked = dependent -> true;
 
   BoxWalk(ProtocolEncoding protocol) {
     this.protocol = protocol;
     this.circuit = protocol.circuit();
   }
 
+  /** Only what the claims hang on is looked at from now on. */
+  void lookAt(Cone cone, int side) {
+    asked = dependent -> cone.holds(side, dependent);
+  }
+
   /** The dependents that matter in what was found last. */
   List<Dependent> active() {
     return protocol.dependents().stream()
-        .filter(dependent -> circuit.holds(dependent.when()))
+        .filter(dependent -> circuit.holds(dependent.when()) && asked.test(dependent))
         .toList();
   }
 

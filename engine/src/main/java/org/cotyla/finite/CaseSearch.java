@@ -35,13 +35,15 @@ public final class CaseSearch {
   private final List<ProtocolEncoding> sides = new ArrayList<>();
   private final List<BoxWalk> walks = new ArrayList<>();
   private final Circuit circuit;
+  private final List<Needs> needs;
   private final Effort effort;
 
   private CaseSearch(List<Engine> engines, Domain domain, Effort effort) {
     this.effort = effort;
     this.engines = List.copyOf(engines);
+    this.needs = engines.stream().map(engine -> new Needs(engine.protocol())).toList();
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
-    this.given = new GivenSide(circuit, domain);
+    this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
     for (Engine engine : engines) {
       ProtocolEncoding side = new ProtocolEncoding(circuit, given, engine);
       sides.add(side);
@@ -93,6 +95,10 @@ public final class CaseSearch {
     Claim all = claims.size() == 1 ? claims.get(0) : new Claim.All(claims);
     List<Integer> assumed = new ArrayList<>(literals(claims));
     assumed.addAll(also);
+    Cone cone = cone(all);
+    for (int side = 0; side < walks.size(); side++) {
+      walks.get(side).lookAt(cone, side);
+    }
     for (int round = 0; round < effort.rounds(); round++) {
       switch (circuit.solve(assumed)) {
         case IMPOSSIBLE -> {
@@ -159,31 +165,40 @@ public final class CaseSearch {
     return named.isEmpty() ? claims : named;
   }
 
+  /** Single cases of the classes that were chosen, the likeliest first. */
   private Optional<Answer.Found> tryCases(Claim claim) {
-    SplittableRandom random = new SplittableRandom(1);
+    Optional<Answer.Found> found = confirmed(claim, choose(Optional.empty()));
     boolean arithmetic = walks.stream().anyMatch(walk -> !walk.active().isEmpty());
-    int tries = arithmetic ? effort.samples() : 1;
-    for (int i = 0; i < tries; i++) {
+    SplittableRandom random = new SplittableRandom(1);
+    for (int i = 1; found.isEmpty() && arithmetic && i < effort.samples(); i++) {
+      Map<String, PossibleValues> chosen = choose(Optional.of(random));
       Map<Alternatives, PossibleValues> points = new IdentityHashMap<>();
-      Map<String, PossibleValues> stated = new LinkedHashMap<>();
-      for (Map.Entry<String, Alternatives> field : given.used().entrySet()) {
-        Leaf leaf = field.getValue().leaves().get(field.getValue().found());
-        if (!leaf.values().isNothing()) {
-          ValueSet values = leaf.values().values();
-          Value value = i == 0 ? Representative.of(values) : Representative.sample(values, random);
-          points.put(field.getValue(), PossibleValues.of(value));
-          stated.put(field.getKey(), PossibleValues.of(value));
-        }
-      }
-      boolean there = walks.stream().allMatch(walk -> walk.leadsThere(points));
-      if (there) {
-        Optional<Answer.Found> found = confirmed(claim, stated);
-        if (found.isPresent()) {
-          return found;
-        }
+      chosen.forEach((key, value) -> given.seenAs(key).forEach(seen -> points.put(seen, value)));
+      if (walks.stream().allMatch(walk -> walk.leadsThere(points))) {
+        found = confirmed(claim, chosen);
       }
     }
-    return Optional.empty();
+    return found;
+  }
+
+  /** A value for every field in the class that was chosen for it: near its middle, or at random. */
+  private Map<String, PossibleValues> choose(Optional<SplittableRandom> random) {
+    Map<String, PossibleValues> chosen = new LinkedHashMap<>();
+    given
+        .used()
+        .forEach(
+            (key, classes) -> {
+              Leaf leaf = classes.leaves().get(classes.found());
+              if (!leaf.values().isNothing()) {
+                ValueSet values = leaf.values().values();
+                Value value =
+                    random
+                        .map(dice -> Representative.sample(values, dice))
+                        .orElseGet(() -> Representative.of(values));
+                chosen.put(key, PossibleValues.of(value));
+              }
+            });
+    return chosen;
   }
 
   /** The case, when the engine's own answer bears the claim out. */
@@ -201,16 +216,21 @@ public final class CaseSearch {
 
   /**
    * The same case with as few findings as bear the claim out: none of those left can be taken away
-   * by itself. What is taken away makes no difference, whatever it is.
+   * by itself. What is taken away makes no difference, whatever it is. Where the protocol
+   * contradicts itself, so that the claim stays open, all is kept that the claim can hang on.
    */
   public Answer.Found smallest(Answer.Found found, Claim claim) {
     int stage = engines.get(0).protocol().about().stages().indexOf(found.findings().stage());
     Map<String, PossibleValues> stated = new LinkedHashMap<>();
-    for (Datum datum : found.findings().data()) {
-      if (datum.value().single().isPresent()) {
-        stated.put(Names.key(datum.field().name()), datum.value());
+    for (Recommendation answer : found.answers()) {
+      for (Datum datum : answer.findings().data()) {
+        if (datum.value().single().isPresent()) {
+          stated.put(Names.key(datum.field().name()), datum.value());
+        }
       }
     }
+    boolean isOpen = claim.truth(found.answers()) == Truth.OPEN;
+    Cone cone = cone(claim);
     Answer.Found smallest = found;
     List<String> keys = new ArrayList<>(stated.keySet());
     Collections.reverse(keys);
@@ -218,12 +238,16 @@ public final class CaseSearch {
       Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
       fewer.remove(key);
       Answer.Found without = run(stage, fewer);
-      if (bearsOut(without.answers(), claim)) {
+      if (isOpen ? !cone.hangsOn(key) : claim.truth(without.answers()) == Truth.TRUE) {
         stated = fewer;
         smallest = without;
       }
     }
     return smallest;
+  }
+
+  private Cone cone(Claim claim) {
+    return Cone.of(claim, needs);
   }
 
   private Answer.Found run(int stage, Map<String, PossibleValues> stated) {

@@ -1,5 +1,6 @@
 package org.cotyla.finite;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -17,7 +18,12 @@ import java.util.TreeMap;
 final class Circuit {
 
   /** A weighted literal of a sum. */
-  record Term(int literal, long weight) {}
+  record Term(int literal, BigInteger weight) {
+
+    Term negated() {
+      return new Term(literal, weight.negate());
+    }
+  }
 
   private final BooleanSolver solver;
   private final int yes;
@@ -128,13 +134,13 @@ final class Circuit {
   }
 
   /** A literal that holds exactly when the weights of the terms that hold reach the degree. */
-  int reaches(List<Term> terms, long degree) {
+  int reaches(List<Term> terms, BigInteger degree) {
     Sum sum = sum(terms);
-    long rest = degree - sum.certain();
-    if (sum.least() >= rest) {
+    BigInteger rest = degree.subtract(sum.certain());
+    if (sum.least().compareTo(rest) >= 0) {
       return yes;
     }
-    if (sum.most() < rest) {
+    if (sum.most().compareTo(rest) < 0) {
       return -yes;
     }
     return sums.computeIfAbsent(
@@ -142,20 +148,17 @@ final class Circuit {
         key -> {
           int reached = solver.unknown();
           demandAtLeast(sum.open(), rest, reached);
-          demandAtLeast(negated(sum.open()), 1 - rest, -reached);
+          List<Term> negated = sum.open().stream().map(Term::negated).toList();
+          demandAtLeast(negated, BigInteger.ONE.subtract(rest), -reached);
           return reached;
         });
   }
 
-  private static List<Term> negated(List<Term> terms) {
-    return terms.stream().map(term -> new Term(term.literal(), -term.weight())).toList();
-  }
-
   /** Demands that the weights reach the degree whenever all conditions hold. */
-  void demandAtLeast(List<Term> terms, long degree, int... conditions) {
+  void demandAtLeast(List<Term> terms, BigInteger degree, int... conditions) {
     Sum bare = sum(terms);
-    long slack = degree - bare.certain() - bare.least();
-    if (slack <= 0) {
+    BigInteger slack = degree.subtract(bare.certain()).subtract(bare.least());
+    if (slack.signum() <= 0) {
       return;
     }
     List<Term> all = new ArrayList<>(terms);
@@ -163,11 +166,13 @@ final class Circuit {
       all.add(new Term(-condition, slack));
     }
     Sum sum = sum(all);
-    long rest = degree - sum.certain();
-    if (sum.least() < rest) {
+    BigInteger rest = degree.subtract(sum.certain());
+    if (sum.most().compareTo(rest) < 0) {
+      solver.atLeastOne();
+    } else if (sum.least().compareTo(rest) < 0) {
       solver.atLeast(
           sum.open().stream().mapToInt(Term::literal).toArray(),
-          sum.open().stream().mapToLong(Term::weight).toArray(),
+          sum.open().stream().map(Term::weight).toArray(BigInteger[]::new),
           rest);
     }
   }
@@ -178,32 +183,41 @@ final class Circuit {
    * @param open the unknowns, none of them negated
    * @param certain what is in the sum whatever they are
    */
-  private record Sum(List<Term> open, long certain) {
-    long least() {
-      return open.stream().mapToLong(term -> Math.min(0, term.weight())).sum();
+  private record Sum(List<Term> open, BigInteger certain) {
+    BigInteger least() {
+      return open.stream()
+          .map(Term::weight)
+          .map(BigInteger.ZERO::min)
+          .reduce(BigInteger.ZERO, BigInteger::add);
     }
 
-    long most() {
-      return open.stream().mapToLong(term -> Math.max(0, term.weight())).sum();
+    BigInteger most() {
+      return open.stream()
+          .map(Term::weight)
+          .map(BigInteger.ZERO::max)
+          .reduce(BigInteger.ZERO, BigInteger::add);
     }
   }
 
   private Sum sum(List<Term> terms) {
-    Map<Integer, Long> weights = new TreeMap<>();
-    long certain = 0;
+    Map<Integer, BigInteger> weights = new TreeMap<>();
+    BigInteger certain = BigInteger.ZERO;
     for (Term term : terms) {
       // A negated unknown is one less the unknown.
       boolean negated = term.literal() < 0;
-      certain += negated ? term.weight() : 0;
-      weights.merge(Math.abs(term.literal()), negated ? -term.weight() : term.weight(), Long::sum);
+      certain = negated ? certain.add(term.weight()) : certain;
+      weights.merge(
+          Math.abs(term.literal()),
+          negated ? term.weight().negate() : term.weight(),
+          BigInteger::add);
     }
-    Long always = weights.remove(yes);
+    BigInteger always = weights.remove(yes);
     List<Term> open =
         weights.entrySet().stream()
-            .filter(entry -> entry.getValue() != 0)
+            .filter(entry -> entry.getValue().signum() != 0)
             .map(entry -> new Term(entry.getKey(), entry.getValue()))
             .toList();
-    return new Sum(open, certain + (always == null ? 0 : always));
+    return new Sum(open, always == null ? certain : certain.add(always));
   }
 
   BooleanSolver.Verdict solve(Collection<Integer> assumed) {

@@ -52,10 +52,13 @@ public sealed interface Claim {
     }
   }
 
-  /** All the tests of a row hold. */
+  /** All the tests of a row hold; a default row matches when no other row does. */
   record Matches(DecisionTable table, Row row) implements Claim {
     @Override
     public Truth truth(List<Recommendation> answers, int side) {
+      if (isDefault(table, row)) {
+        return new NoRow(table).truth(answers, side);
+      }
       return firing(answers.get(side), table, row)
           .map(firing -> firing.certain() ? Truth.TRUE : Truth.OPEN)
           .orElse(Truth.FALSE);
@@ -66,7 +69,7 @@ public sealed interface Claim {
   record Counts(DecisionTable table, Row row) implements Claim {
     @Override
     public Truth truth(List<Recommendation> answers, int side) {
-      if (table.otherwise().filter(other -> other == row).isPresent()) {
+      if (isDefault(table, row)) {
         return new NoRow(table).truth(answers, side);
       }
       return firing(answers.get(side), table, row)
@@ -179,6 +182,10 @@ public sealed interface Claim {
           .map(claim -> claim.truth(answers, side))
           .reduce(Truth.FALSE, Truth::or);
     }
+  }
+
+  private static boolean isDefault(DecisionTable table, Row row) {
+    return table.otherwise().filter(other -> other == row).isPresent();
   }
 
   private static DecisionResult result(Recommendation answer, DecisionTable table) {

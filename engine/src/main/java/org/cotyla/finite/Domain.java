@@ -42,7 +42,7 @@ public final class Domain {
     Map<String, ValueSet> values = new HashMap<>();
     for (Protocol protocol : protocols) {
       for (Field field : protocol.givenFields()) {
-        values.merge(Names.key(field.name()), field.allowed(), ValueSet::intersect);
+        values.merge(Names.key(field.name()), field.allowed(), Domain::common);
       }
     }
     List<String> names = protocols.get(0).about().stages();
@@ -70,8 +70,13 @@ public final class Domain {
   /** The same with one field limited to the values that lie in both. */
   public Domain with(Field field, ValueSet limited) {
     Map<String, ValueSet> changed = new HashMap<>(values);
-    changed.merge(Names.key(field.name()), limited, ValueSet::intersect);
+    changed.merge(Names.key(field.name()), limited, Domain::common);
     return new Domain(stageNames, stages, changed);
+  }
+
+  /** Values of two types have nothing in common. */
+  private static ValueSet common(ValueSet one, ValueSet other) {
+    return one.type() == other.type() ? one.intersect(other) : ValueSet.none(one.type());
   }
 
   List<Integer> stages() {
@@ -86,8 +91,11 @@ public final class Domain {
     return values.getOrDefault(Names.key(field.name()), field.allowed());
   }
 
-  /** Whether some field can have no value at all, so that there is no such case. */
-  boolean isEmpty() {
+  /**
+   * Whether some field can have no value at all, so that there is no such case: what is then proven
+   * impossible says nothing. So it is with a field that has another type in each protocol.
+   */
+  public boolean isEmpty() {
     return values.values().stream().anyMatch(ValueSet::isEmpty);
   }
 

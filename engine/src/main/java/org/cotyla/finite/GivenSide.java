@@ -1,13 +1,18 @@
 package org.cotyla.finite;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cotyla.finite.Alternatives.Leaf;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
+import org.cotyla.protocol.Protocol;
 import org.cotyla.value.PossibleValues;
+import org.cotyla.value.ValueSet;
+import org.cotyla.value.ValueType;
 
 /**
  * The given fields of the cases in question, cut into classes when they are first asked for.
@@ -18,11 +23,16 @@ final class GivenSide {
   private final Circuit circuit;
   private final Domain domain;
   private final Alternatives stage;
+  private final Map<String, Integer> earliest = new HashMap<>();
   private final Map<String, Alternatives> fields = new LinkedHashMap<>();
+  private final Map<String, Map<Integer, Alternatives>> later = new HashMap<>();
 
-  GivenSide(Circuit circuit, Domain domain) {
+  GivenSide(Circuit circuit, Domain domain, List<Protocol> protocols) {
     this.circuit = circuit;
     this.domain = domain;
+    for (Protocol protocol : protocols) {
+      protocol.givenFields().forEach(field -> earliest.merge(key(field), field.stage(), Math::min));
+    }
     List<Leaf> stages = new ArrayList<>();
     for (int place : domain.stages()) {
       int literal = domain.stages().size() == 1 ? circuit.yes() : circuit.unknown();
@@ -32,25 +42,32 @@ final class GivenSide {
     this.stage = Alternatives.of(circuit, stages);
   }
 
+  private static String key(Field field) {
+    return Names.key(field.name());
+  }
+
   Domain domain() {
     return domain;
   }
 
   /** The classes of a field; it is nothing while the case's stage lies before its own. */
   Alternatives of(Field field) {
-    String key = Names.key(field.name());
-    Alternatives known = fields.get(key);
+    Alternatives known = fields.get(key(field));
     if (known == null) {
-      known = classes(field);
-      fields.put(key, known);
+      known = classes(field, earliest.getOrDefault(key(field), field.stage()));
+      fields.put(key(field), known);
     }
-    return known;
+    Alternatives value = known;
+    return field.stage() == earliest.getOrDefault(key(field), field.stage())
+        ? value
+        : later
+            .computeIfAbsent(key(field), key -> new LinkedHashMap<>())
+            .computeIfAbsent(field.stage(), place -> later(field, value));
   }
 
-  private Alternatives classes(Field field) {
-    int reached = reached(field.stage());
-    PossibleValues values = PossibleValues.of(domain.values(field));
-    List<PossibleValues> pieces = Alternatives.pieces(values);
+  private Alternatives classes(Field field, int place) {
+    int reached = reached(place);
+    List<PossibleValues> pieces = Alternatives.pieces(PossibleValues.of(domain.values(field)));
     List<Leaf> leaves = new ArrayList<>();
     for (PossibleValues piece : pieces) {
       leaves.add(new Leaf(piece, pieces.size() == 1 ? reached : circuit.unknown()));
@@ -62,6 +79,33 @@ final class GivenSide {
       circuit.demandExactlyOne(leaves.stream().map(Leaf::literal).toList());
     }
     return Alternatives.of(circuit, leaves);
+  }
+
+  /** The field as a protocol sees it that asks for it at a later stage than another one does. */
+  private Alternatives later(Field field, Alternatives value) {
+    int reached = reached(field.stage());
+    List<Leaf> leaves = new ArrayList<>();
+    for (PossibleValues piece : Alternatives.pieces(PossibleValues.of(domain.values(field)))) {
+      leaves.add(new Leaf(piece, circuit.and(reached, value.within(piece.values(), false))));
+    }
+    leaves.add(new Leaf(PossibleValues.nothing(field.symbol().type()), -reached));
+    return Alternatives.of(circuit, leaves, Optional.of(new SameValue(value)));
+  }
+
+  /** Cuts the value itself, so that everyone who sees it sees the same. */
+  private record SameValue(Alternatives value) implements Alternatives.Cutter {
+    @Override
+    public int below(ValueSet below) {
+      ValueType type = below.type();
+      ValueSet upTo =
+          ValueSet.between(type, null, false, below.hull().high(), below.hull().highIncluded());
+      return value.within(upTo, false);
+    }
+
+    @Override
+    public ValueSet possible(ValueSet values) {
+      return values;
+    }
   }
 
   private int reached(int place) {
@@ -87,5 +131,14 @@ final class GivenSide {
   /** The fields that something asked for, by key. */
   Map<String, Alternatives> used() {
     return fields;
+  }
+
+  /** Everything that the field is seen as, when it has a value in what was found last. */
+  List<Alternatives> seenAs(String key) {
+    List<Alternatives> seen = new ArrayList<>(List.of(fields.get(key)));
+    later.getOrDefault(key, Map.of()).values().stream()
+        .filter(classes -> !classes.leaves().get(classes.found()).values().isNothing())
+        .forEach(seen::add);
+    return seen;
   }
 }

@@ -1,11 +1,14 @@
 package org.cotyla.finite;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.Expression;
@@ -45,6 +48,7 @@ final class ProtocolEncoding {
   private final Map<TestKey, Integer> tests = new HashMap<>();
   private final Map<DecisionTable, TableEncoding> tables = new IdentityHashMap<>();
   private final Map<Ranking, RankingEncoding> rankings = new IdentityHashMap<>();
+  private final Map<Row, Symbol> asked = new IdentityHashMap<>();
   private final List<Dependent> dependents = new ArrayList<>();
 
   ProtocolEncoding(Circuit circuit, GivenSide given, Engine engine) {
@@ -129,8 +133,7 @@ final class ProtocolEncoding {
 
   /** Says that the result is that of the expression when the literal holds. */
   Alternatives worked(Expression expression, Alternatives result, int when, Symbol gives) {
-    expression.references().forEach(this::classes);
-    dependents.add(
+    add(
         new Dependent(
             expression.references(),
             scope -> expression.evaluate(scope),
@@ -138,6 +141,37 @@ final class ProtocolEncoding {
             when,
             Optional.of(gives)));
     return result;
+  }
+
+  /** What it reads is there first, by place, so that every run builds the same. */
+  void add(Dependent dependent) {
+    dependent.reads().stream()
+        .sorted(Comparator.comparingInt(Symbol::index))
+        .forEach(this::classes);
+    dependents.add(dependent);
+  }
+
+  /** A name of its own for whether a row matches, so that arithmetic can hang on it. */
+  Symbol asked(Row row, int matches) {
+    return asked.computeIfAbsent(
+        row,
+        unknown -> {
+          int place = engine.protocol().vocabulary().symbols().size() + asked.size();
+          Symbol symbol = new Symbol(row.id(), place, ValueType.YES_NO, List.of());
+          classes.put(symbol, yesOrNo(matches));
+          return symbol;
+        });
+  }
+
+  private Alternatives yesOrNo(int literal) {
+    if (literal == circuit.yes() || literal == circuit.no()) {
+      return constant(PossibleValues.of(Value.of(literal == circuit.yes())));
+    }
+    return Alternatives.of(
+        circuit,
+        List.of(
+            new Leaf(PossibleValues.of(Value.of(true)), literal),
+            new Leaf(PossibleValues.of(Value.of(false)), -literal)));
   }
 
   TableEncoding table(DecisionTable table) {
@@ -191,21 +225,14 @@ final class ProtocolEncoding {
 
   /** A test against another name: whether it holds is worked out from both. */
   private int dynamic(Symbol input, PreparedTest test) {
-    List<Symbol> reads = new ArrayList<>(test.references());
+    Set<Symbol> reads = new HashSet<>(test.references());
     reads.add(input);
-    reads.forEach(this::classes);
     int holds = circuit.unknown();
-    Alternatives result =
-        Alternatives.of(
-            circuit,
-            List.of(
-                new Leaf(PossibleValues.of(Value.of(true)), holds),
-                new Leaf(PossibleValues.of(Value.of(false)), -holds)));
-    dependents.add(
+    add(
         new Dependent(
-            java.util.Set.copyOf(reads),
+            reads,
             scope -> answer(test.truth(scope.valueOf(input), scope)),
-            result,
+            yesOrNo(holds),
             circuit.yes(),
             Optional.empty()));
     return holds;

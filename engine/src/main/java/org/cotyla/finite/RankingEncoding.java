@@ -1,6 +1,7 @@
 package org.cotyla.finite;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -84,7 +85,7 @@ final class RankingEncoding {
     voices.forEach(
         (vote, literals) -> {
           if (vote.option().equals(option) && vote.effect() != Effect.RULE_OUT) {
-            long weight = sign * units(vote);
+            BigInteger weight = units(vote).multiply(BigInteger.valueOf(sign));
             literals.stream()
                 .filter(literal -> literal != circuit.no())
                 .forEach(literal -> terms.add(new Term(literal, weight)));
@@ -93,9 +94,9 @@ final class RankingEncoding {
     return terms;
   }
 
-  private long units(Vote vote) {
+  private BigInteger units(Vote vote) {
     BigDecimal points = vote.effect() == Effect.OPPOSE ? vote.points().negate() : vote.points();
-    return points.movePointRight(decimals).longValueExact();
+    return points.movePointRight(decimals).toBigIntegerExact();
   }
 
   /** Which option comes first; nothing when all are ruled out. */
@@ -140,7 +141,11 @@ final class RankingEncoding {
       }
       List<Term> difference = new ArrayList<>(points(leader, 1));
       difference.addAll(points(other.name(), -1));
-      circuit.demandAtLeast(difference, leaderSeen ? 0 : 1, leads, available(other.name()));
+      circuit.demandAtLeast(
+          difference,
+          leaderSeen ? BigInteger.ZERO : BigInteger.ONE,
+          leads,
+          available(other.name()));
     }
   }
 }

@@ -37,6 +37,10 @@ final class Sat4jSolver implements BooleanSolver {
 
   @Override
   public void atLeastOne(int... literals) {
+    if (literals.length == 0) {
+      contradiction = true;
+      return;
+    }
     try {
       solver.addClause(new VecInt(literals.clone()));
     } catch (ContradictionException impossible) {
@@ -45,14 +49,10 @@ final class Sat4jSolver implements BooleanSolver {
   }
 
   @Override
-  public void atLeast(int[] literals, long[] weights, long degree) {
-    IVec<BigInteger> coefficients = new Vec<>();
-    for (long weight : weights) {
-      coefficients.push(BigInteger.valueOf(weight));
-    }
+  public void atLeast(int[] literals, BigInteger[] weights, BigInteger degree) {
+    IVec<BigInteger> coefficients = new Vec<>(weights.clone());
     try {
-      solver.addPseudoBoolean(
-          new VecInt(literals.clone()), coefficients, true, BigInteger.valueOf(degree));
+      solver.addPseudoBoolean(new VecInt(literals.clone()), coefficients, true, degree);
     } catch (ContradictionException impossible) {
       contradiction = true;
     }

@@ -1,5 +1,6 @@
 package org.cotyla.finite;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -8,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cotyla.expression.Expression;
 import org.cotyla.expression.Symbol;
@@ -68,8 +70,12 @@ final class TableEncoding {
     HitPolicy policy = table.hitPolicy();
     if (policy == HitPolicy.FIRST) {
       inOrder(table.rows(), counts);
-    } else if (policy == HitPolicy.PRIORITY && hasConstantResults()) {
+    } else if (policy == HitPolicy.PRIORITY && hasConstantPriorities()) {
       inOrder(byPriority(), counts);
+    } else if (policy == HitPolicy.PRIORITY) {
+      oneOfThem();
+      protocol.add(
+          new Matching(protocol, table, this::matches).ofPriority(-none, none, this::speaks));
     } else if (policy.isSingleHit()) {
       oneOfThem();
     } else {
@@ -103,10 +109,17 @@ final class TableEncoding {
     table.rows().forEach(row -> counts.putIfAbsent(row, circuit.no()));
   }
 
-  private boolean hasConstantResults() {
+  /** Whether the order of the rows is the same in every case. */
+  private boolean hasConstantPriorities() {
+    return IntStream.range(0, table.outputs().size())
+        .filter(i -> table.outputs().get(i).symbol().isChoice())
+        .allMatch(i -> isConstant(i));
+  }
+
+  private boolean isConstant(int column) {
     return table.rows().stream()
-        .flatMap(row -> row.results().stream())
-        .allMatch(result -> protocol.constant(result.expression()).isPresent());
+        .map(row -> row.results().get(column).expression())
+        .allMatch(expression -> protocol.constant(expression).isPresent());
   }
 
   private List<Row> byPriority() {
@@ -145,34 +158,68 @@ final class TableEncoding {
     if (policy.isSingleHit()) {
       return choice(column, symbol, counts);
     }
-    if (policy == HitPolicy.COUNT) {
-      return sum(column, symbol, row -> Optional.of(Value.of(1)));
+    if (!policy.isAggregate()) {
+      return Alternatives.free(circuit, protocol.hull().of(symbol));
     }
     boolean constant =
-        table.rows().stream()
-            .allMatch(row -> number(row, column).isPresent() || speaks(row) == circuit.no());
-    if (policy == HitPolicy.SUM && constant) {
-      return sum(column, symbol, row -> number(row, column));
+        table
+            .otherwise()
+            .map(row -> protocol.constant(row.results().get(column).expression()).isPresent())
+            .orElse(true);
+    WeightedSum sum = new WeightedSum(circuit);
+    for (Row row : table.rows()) {
+      if (speaks(row) != circuit.no()) {
+        Optional<BigDecimal> number =
+            policy == HitPolicy.COUNT ? Optional.of(BigDecimal.ONE) : number(row, column);
+        constant &= number.isPresent();
+        number.ifPresent(weight -> sum.add(speaks(row), weight));
+      }
     }
-    if ((policy == HitPolicy.MINIMUM || policy == HitPolicy.MAXIMUM) && constant) {
-      Comparator<Row> byValue =
-          Comparator.comparing(row -> number(row, column).orElse(Value.of(0)));
-      Map<Row, Integer> extreme = new IdentityHashMap<>();
-      inOrder(
-          table.rows().stream()
-              .filter(row -> speaks(row) != circuit.no())
-              .sorted(policy == HitPolicy.MINIMUM ? byValue : byValue.reversed())
-              .toList(),
-          extreme);
-      return choice(column, symbol, extreme);
+    if (!constant) {
+      return folded(column, symbol);
     }
-    return Alternatives.free(circuit, protocol.hull().of(symbol));
+    if (policy == HitPolicy.MINIMUM || policy == HitPolicy.MAXIMUM) {
+      return extreme(column, symbol);
+    }
+    return sum.isExact() ? sum(sum, column, symbol) : folded(column, symbol);
   }
 
-  private Optional<Value> number(Row row, int column) {
+  /** The row with the least or largest number of those that match, the rest being set aside. */
+  private Alternatives extreme(int column, Symbol symbol) {
+    Comparator<Row> byValue =
+        Comparator.comparing(row -> number(row, column).orElse(BigDecimal.ZERO));
+    Map<Row, Integer> extreme = new IdentityHashMap<>();
+    table.rows().forEach(row -> extreme.put(row, circuit.no()));
+    inOrder(
+        table.rows().stream()
+            .filter(row -> speaks(row) != circuit.no())
+            .sorted(table.hitPolicy() == HitPolicy.MINIMUM ? byValue : byValue.reversed())
+            .toList(),
+        extreme);
+    return choice(column, symbol, extreme);
+  }
+
+  /** Where formulas are aggregated the result is worked out from the rows that match. */
+  private Alternatives folded(int column, Symbol symbol) {
+    Alternatives result = Alternatives.free(circuit, protocol.hull().of(symbol));
+    protocol.add(new Matching(protocol, table, this::matches).aggregated(column, result, -none));
+    Optional<Row> otherwise = table.otherwise();
+    if (otherwise.isPresent()) {
+      protocol.worked(otherwise.get().results().get(column).expression(), result, none, symbol);
+    } else {
+      PossibleValues nothing = unmatched(column, symbol);
+      int is = result.within(nothing.values(), nothing.orNothing());
+      circuit.demand(-none, is);
+    }
+    return result;
+  }
+
+  private Optional<BigDecimal> number(Row row, int column) {
     return protocol
         .constant(row.results().get(column).expression())
-        .flatMap(PossibleValues::single);
+        .flatMap(PossibleValues::single)
+        .filter(Value.NumberValue.class::isInstance)
+        .map(value -> ((Value.NumberValue) value).number());
   }
 
   /** What the one row gives that counts, or the default row, or nothing. */
@@ -237,37 +284,26 @@ final class TableEncoding {
   }
 
   /** The sum of constants of the rows that match; a default row gives the value of none. */
-  private Alternatives sum(
-      int column, Symbol symbol, java.util.function.Function<Row, Optional<Value>> weight) {
-    WeightedSum sum = new WeightedSum(circuit);
-    for (Row row : table.rows()) {
-      if (speaks(row) != circuit.no()) {
-        weight
-            .apply(row)
-            .filter(Value.NumberValue.class::isInstance)
-            .map(Value.NumberValue.class::cast)
-            .ifPresent(number -> sum.add(speaks(row), number.number()));
-      }
-    }
+  private Alternatives sum(WeightedSum sum, int column, Symbol symbol) {
     List<Leaf> leaves = new ArrayList<>();
     if (none != circuit.yes()) {
       leaves.add(new Leaf(PossibleValues.of(sum.range()), -none));
     }
     if (none != circuit.no()) {
-      PossibleValues otherwise =
-          table
-              .otherwise()
-              .map(
-                  row ->
-                      protocol
-                          .constant(row.results().get(column).expression())
-                          .orElse(protocol.hull().of(symbol)))
-              .orElse(
-                  table.hitPolicy() == HitPolicy.COUNT
-                      ? PossibleValues.of(Value.of(0))
-                      : PossibleValues.nothing(symbol.type()));
-      leaves.add(new Leaf(otherwise, none));
+      leaves.add(new Leaf(unmatched(column, symbol), none));
     }
     return Alternatives.of(circuit, leaves, Optional.of(sum));
+  }
+
+  /** What the table gives when no row matches, a default row's constant if there is one. */
+  private PossibleValues unmatched(int column, Symbol symbol) {
+    return table
+        .otherwise()
+        .flatMap(row -> protocol.constant(row.results().get(column).expression()))
+        .orElseGet(
+            () ->
+                table.hitPolicy() == HitPolicy.COUNT
+                    ? PossibleValues.of(Value.of(0))
+                    : PossibleValues.nothing(symbol.type()));
   }
 }

@@ -1,10 +1,11 @@
 package org.cotyla.finite;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.cotyla.value.Interval;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
@@ -41,26 +42,32 @@ final class WeightedSum implements Alternatives.Cutter {
         .toList();
   }
 
-  private static long units(BigDecimal weight, int decimals) {
-    return weight.movePointRight(decimals).longValueExact();
+  private static BigInteger units(BigDecimal weight, int decimals) {
+    return weight.movePointRight(decimals).toBigIntegerExact();
+  }
+
+  /** Whether no sum of some of the parts has more digits than arithmetic keeps. */
+  boolean isExact() {
+    BigInteger most = weights().map(BigInteger::abs).reduce(BigInteger.ZERO, BigInteger::add);
+    return new BigDecimal(most).precision() <= Value.ARITHMETIC.getPrecision();
   }
 
   /** Everything from the least to the largest sum. */
   ValueSet range() {
-    long low = weights().map(weight -> Math.min(0, weight)).sum();
-    long high = weights().map(weight -> Math.max(0, weight)).sum();
+    BigInteger low = weights().map(BigInteger.ZERO::min).reduce(BigInteger.ZERO, BigInteger::add);
+    BigInteger high = weights().map(BigInteger.ZERO::max).reduce(BigInteger.ZERO, BigInteger::add);
     return ValueSet.between(ValueType.NUMBER, units(low), true, units(high), true);
   }
 
-  private LongStream weights() {
-    return terms().stream().mapToLong(Circuit.Term::weight);
+  private Stream<BigInteger> weights() {
+    return terms().stream().map(Circuit.Term::weight);
   }
 
   @Override
   public int below(ValueSet below) {
     Interval hull = below.hull();
     return hull.high() instanceof Value.NumberValue
-        ? -circuit.reaches(terms(), last(hull) + 1)
+        ? -circuit.reaches(terms(), last(hull).add(BigInteger.ONE))
         : circuit.yes();
   }
 
@@ -71,27 +78,25 @@ final class WeightedSum implements Alternatives.Cutter {
     if (!(hull.low() instanceof Value.NumberValue) || !(hull.high() instanceof Value.NumberValue)) {
       return values;
     }
-    ValueSet whole =
-        ValueSet.between(ValueType.NUMBER, units(first(hull)), true, units(last(hull)), true);
-    return whole.isEmpty() ? values : whole;
+    return ValueSet.between(ValueType.NUMBER, units(first(hull)), true, units(last(hull)), true);
   }
 
-  private Value units(long units) {
-    return Value.of(BigDecimal.valueOf(units, decimals()));
+  private Value units(BigInteger units) {
+    return Value.of(new BigDecimal(units, decimals()));
   }
 
-  private long first(Interval hull) {
+  private BigInteger first(Interval hull) {
     BigDecimal low = number(hull.low()).movePointRight(decimals());
     return hull.lowIncluded()
-        ? low.setScale(0, RoundingMode.CEILING).longValueExact()
-        : low.setScale(0, RoundingMode.FLOOR).longValueExact() + 1;
+        ? low.setScale(0, RoundingMode.CEILING).toBigIntegerExact()
+        : low.setScale(0, RoundingMode.FLOOR).toBigIntegerExact().add(BigInteger.ONE);
   }
 
-  private long last(Interval hull) {
+  private BigInteger last(Interval hull) {
     BigDecimal high = number(hull.high()).movePointRight(decimals());
     return hull.highIncluded()
-        ? high.setScale(0, RoundingMode.FLOOR).longValueExact()
-        : high.setScale(0, RoundingMode.CEILING).longValueExact() - 1;
+        ? high.setScale(0, RoundingMode.FLOOR).toBigIntegerExact()
+        : high.setScale(0, RoundingMode.CEILING).toBigIntegerExact().subtract(BigInteger.ONE);
   }
 
   private static BigDecimal number(@Nullable Value end) {

@@ -36,7 +36,11 @@ final class GeneratedProtocol {
   }
 
   static ProtocolDraft draft(int rows) {
-    return new GeneratedProtocol(rows).build(rows);
+    return draft(rows, "C");
+  }
+
+  static ProtocolDraft draft(int rows, String hitPolicy) {
+    return new GeneratedProtocol(rows).build(rows, hitPolicy);
   }
 
   static Protocol compiled(ProtocolDraft draft) {
@@ -70,7 +74,7 @@ final class GeneratedProtocol {
     return (isNumber(input) ? "number " : "choice ") + (char) ('a' + input);
   }
 
-  private ProtocolDraft build(int rows) {
+  private ProtocolDraft build(int rows, String hitPolicy) {
     List<Line> fields = IntStream.range(0, INPUTS).mapToObj(GeneratedProtocol::field).toList();
     List<Line> options =
         IntStream.range(0, 12)
@@ -81,7 +85,7 @@ final class GeneratedProtocol {
     DecisionDraft votes =
         new DecisionDraft(
             text("votes"),
-            text("C"),
+            text(hitPolicy),
             text("which option"),
             text("kit"),
             text(""),

@@ -110,7 +110,7 @@ final class RandomCellTexts {
     String a = pick(numbers);
     String b = random.nextInt(3) == 0 ? String.valueOf(threshold()) : pick(numbers);
     List<String> answers = new ArrayList<>(others("yes/no"));
-    return switch (random.nextInt(9)) {
+    return switch (random.nextInt(11)) {
       case 0, 1 -> a + " + " + b;
       case 2 -> a + " - " + b;
       case 3 -> "max(" + a + ", " + b + ") - 1";
@@ -118,6 +118,8 @@ final class RandomCellTexts {
       case 5 -> a + " * 2 - " + b;
       case 6 -> "round half up(" + a + " / 3, 0)";
       case 7 -> "abs(" + a + " - " + b + ")";
+      case 8 -> "min(" + a + ", " + b + ") + 0.5";
+      case 9 -> a + " * " + b;
       default ->
           answers.isEmpty()
               ? "if " + a + " > " + b + " then " + a + " else null"

@@ -43,6 +43,14 @@ public final class RandomProtocol {
     return protocol.sheets;
   }
 
+  /**
+   * The protocol of that seed with a cell of some rows written anew, or a row left out: another
+   * version with the same names.
+   */
+  public static Protocol changed(long seed, Random random) {
+    return sheets(seed).changed(random).protocol();
+  }
+
   private void write() {
     int given = 2 + random.nextInt(5);
     for (int i = 0; i < given; i++) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.cotyla.compile.ProtocolCompiler;
 import org.cotyla.draft.DecisionDraft;
 import org.cotyla.draft.Headings;
@@ -115,6 +116,41 @@ public final class Sheets {
             outputs,
             drafts));
     return this;
+  }
+
+  /** Another version: rows are left out, and cells of rows of the same table change places. */
+  public Sheets changed(Random random) {
+    for (int i = 0; i < decisions.size(); i++) {
+      DecisionDraft decision = decisions.get(i);
+      List<RowDraft> rows = new ArrayList<>(decision.rows());
+      if (rows.size() > 2 && random.nextInt(3) == 0) {
+        rows.remove(random.nextInt(rows.size()));
+      } else if (rows.size() > 1 && random.nextBoolean()) {
+        int one = random.nextInt(rows.size());
+        rows.set(one, withTestsOf(rows.get(one), rows.get(random.nextInt(rows.size()))));
+      }
+      decisions.set(i, withRows(decision, rows));
+    }
+    return this;
+  }
+
+  private static RowDraft withTestsOf(RowDraft row, RowDraft other) {
+    boolean isDefault = row.id().text().equals("default") || other.id().text().equals("default");
+    return isDefault
+        ? row
+        : new RowDraft(row.id(), other.tests(), row.results(), row.because(), row.sources());
+  }
+
+  private static DecisionDraft withRows(DecisionDraft decision, List<RowDraft> rows) {
+    return new DecisionDraft(
+        decision.name(),
+        decision.hitPolicy(),
+        decision.asks(),
+        decision.ranks(),
+        decision.shownAs(),
+        decision.when(),
+        decision.then(),
+        rows);
   }
 
   public ProtocolDraft draft() {
