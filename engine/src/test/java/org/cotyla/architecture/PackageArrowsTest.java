@@ -67,6 +67,20 @@ class PackageArrowsTest {
                   "expression",
                   "issue",
                   "value",
+                  "name")),
+          Map.entry(
+              "ledger",
+              Set.of(
+                  "json",
+                  "explain",
+                  "evaluate",
+                  "workbook",
+                  "finding",
+                  "identity",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
                   "name")));
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
@@ -76,7 +90,8 @@ class PackageArrowsTest {
           "org.apache.commons.compress", Set.of("workbook"),
           "org.drools", Set.of("firing"),
           "org.kie", Set.of("firing"),
-          "com.fasterxml.jackson", Set.of("json", "identity"),
+          "com.fasterxml.jackson", Set.of("json", "identity", "ledger"),
+          "org.flywaydb", Set.of("ledger"),
           "org.erdtman", Set.of("json", "identity"),
           "org.fhir", Set.of("unit"),
           "org.apache.commons.text", Set.of("name"));
