@@ -23,8 +23,10 @@ import org.cotyla.protocol.Change;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Option;
+import org.cotyla.protocol.Outcome;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
+import org.cotyla.protocol.Reason;
 import org.cotyla.protocol.Step;
 import org.cotyla.value.Value;
 
@@ -67,6 +69,9 @@ public final class ProtocolCompiler {
     List<DecisionTable> decisions =
         decisions(draft.decisions(), fields, options, calculations, vocabulary, references, issues);
     List<Ranking> rankings = rankings(options, decisions, vocabulary);
+    HouseLists lists = new HouseLists(issues);
+    List<Reason> reasons = lists.reasons(draft.reasons());
+    List<Outcome> outcomes = lists.outcomes(draft.outcomes());
     List<Step> steps = new ArrayList<>(calculations);
     steps.addAll(decisions);
     steps.addAll(rankings);
@@ -85,6 +90,8 @@ public final class ProtocolCompiler {
             references.all(),
             draft.changes().stream().map(ProtocolCompiler::change).toList(),
             vocabulary,
+            reasons,
+            outcomes,
             issues.list()));
   }
 

@@ -28,6 +28,8 @@ public final class Headings {
   public static final List<String> SOURCES = List.of("key", "citation", "year", "certainty");
   public static final List<String> CHANGES =
       List.of("version", "date", "author role", "what changed", "why");
+  public static final List<String> REASONS = List.of("reason", "meaning");
+  public static final List<String> OUTCOMES = List.of("outcome", "counts", "meaning");
   public static final List<String> DECISION_HEAD =
       List.of("decision", "hit policy", "asks", "ranks", "shown as");
   public static final List<String> DECISION_COLUMNS =

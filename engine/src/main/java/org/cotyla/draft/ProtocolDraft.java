@@ -17,7 +17,9 @@ public record ProtocolDraft(
     List<Line> calculations,
     List<Line> sources,
     List<Line> changes,
-    List<DecisionDraft> decisions) {
+    List<DecisionDraft> decisions,
+    List<Line> reasons,
+    List<Line> outcomes) {
 
   public ProtocolDraft {
     about = Map.copyOf(about);
@@ -27,5 +29,30 @@ public record ProtocolDraft(
     sources = List.copyOf(sources);
     changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
+    reasons = List.copyOf(reasons);
+    outcomes = List.copyOf(outcomes);
+  }
+
+  /** A draft that offers no reasons for departing and no outcomes. */
+  public ProtocolDraft(
+      String origin,
+      Map<String, Text> about,
+      List<Line> fields,
+      List<Line> options,
+      List<Line> calculations,
+      List<Line> sources,
+      List<Line> changes,
+      List<DecisionDraft> decisions) {
+    this(
+        origin,
+        about,
+        fields,
+        options,
+        calculations,
+        sources,
+        changes,
+        decisions,
+        List.of(),
+        List.of());
   }
 }

@@ -3,6 +3,7 @@ package org.cotyla.ledger;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cotyla.protocol.Counts;
 
 /** What an entry records. All of it is data: nothing here is worked out when it is read. */
 public sealed interface Content {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.PropertyAccessor;
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -17,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import org.cotyla.identity.CanonicalJson;
 
 /** The text of an entry, over which its digest is taken: canonical JSON, written and read back. */
@@ -65,6 +67,24 @@ final class EntryBody {
   /** A flat object of texts in canonical form. */
   static String canonical(Map<String, String> parts) {
     return CanonicalJson.of(MAPPER.valueToTree(parts).toString());
+  }
+
+  /** A flat object of texts for people: indented, with a line end at its end. */
+  static String indented(Map<String, String> parts) {
+    try {
+      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(parts) + "\n";
+    } catch (JacksonException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  /** The texts of a flat object; nothing when it is not one. */
+  static Optional<Map<String, String>> parts(String json) {
+    try {
+      return Optional.of(MAPPER.readValue(json, new TypeReference<Map<String, String>>() {}));
+    } catch (JacksonException malformed) {
+      return Optional.empty();
+    }
   }
 
   static String digest(String body) {

@@ -137,6 +137,11 @@ public final class Ledger implements LedgerSource, AutoCloseable {
     }
   }
 
+  /** Reads through one connection until it is closed: for many small questions. */
+  LedgerReading reader() {
+    return LedgerReading.held(address);
+  }
+
   @Override
   public Stream<Entry> entries() {
     return reading.entries();

@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +17,7 @@ import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a ledger, each stream through a connection of its own unless one is given. */
-final class LedgerReading implements LedgerSource {
+final class LedgerReading implements LedgerSource, AutoCloseable {
 
   private static final String COLUMNS =
       "SELECT sequence, kind, case_reference, previous, digest, body FROM ledger_entry";
@@ -32,6 +33,53 @@ final class LedgerReading implements LedgerSource {
   LedgerReading(LedgerAddress address, @Nullable Connection shared) {
     this.address = address;
     this.shared = shared;
+  }
+
+  /** Reads through one connection until it is closed. */
+  static LedgerReading held(LedgerAddress address) {
+    try {
+      return new LedgerReading(address, new AddressDataSource(address).getConnection());
+    } catch (SQLException refused) {
+      throw LedgerFault.database(address, refused);
+    }
+  }
+
+  /** Closes the connection that it holds. */
+  @Override
+  public void close() {
+    try {
+      if (shared != null) {
+        shared.close();
+      }
+    } catch (SQLException refused) {
+      throw LedgerFault.database(address, refused);
+    }
+  }
+
+  /** The digests by which documents are kept. */
+  List<String> documents() {
+    try {
+      Connection connection = shared == null ? connect() : shared;
+      try (PreparedStatement select =
+              connection.prepareStatement("SELECT digest FROM ledger_document ORDER BY digest");
+          ResultSet rows = select.executeQuery()) {
+        List<String> digests = new ArrayList<>();
+        while (rows.next()) {
+          digests.add(rows.getString(1));
+        }
+        return digests;
+      } finally {
+        release(connection);
+      }
+    } catch (SQLException refused) {
+      throw LedgerFault.database(address, refused);
+    }
+  }
+
+  private void release(Connection connection) throws SQLException {
+    if (shared == null) {
+      connection.close();
+    }
   }
 
   Stream<StoredEntry> stored() {
@@ -69,12 +117,16 @@ final class LedgerReading implements LedgerSource {
 
   @Override
   public Optional<byte[]> document(String digest) {
-    try (Connection connection = connect();
-        PreparedStatement select =
-            connection.prepareStatement("SELECT content FROM ledger_document WHERE digest = ?")) {
-      select.setString(1, digest);
-      try (ResultSet row = select.executeQuery()) {
-        return row.next() ? Optional.of(Deflate.unpack(row.getBytes(1))) : Optional.empty();
+    try {
+      Connection connection = shared == null ? connect() : shared;
+      try (PreparedStatement select =
+          connection.prepareStatement("SELECT content FROM ledger_document WHERE digest = ?")) {
+        select.setString(1, digest);
+        try (ResultSet row = select.executeQuery()) {
+          return row.next() ? Optional.of(Deflate.unpack(row.getBytes(1))) : Optional.empty();
+        }
+      } finally {
+        release(connection);
       }
     } catch (SQLException refused) {
       throw LedgerFault.database(address, refused);

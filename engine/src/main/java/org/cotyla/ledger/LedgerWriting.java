@@ -8,7 +8,6 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import org.cotyla.identity.CanonicalJson;
 
 /** A ledger while something is written to it and nobody else can. Ends with the writing. */
 public final class LedgerWriting {
@@ -20,6 +19,7 @@ public final class LedgerWriting {
   private static final String INSERT =
       "INSERT INTO ledger_entry (sequence, kind, case_reference, previous, digest, body)"
           + " VALUES (?, ?, ?, ?, ?, ?)";
+  private static final String KEPT = "SELECT 1 FROM ledger_document WHERE digest = ?";
   private static final String KEEP =
       "INSERT INTO ledger_document (digest, content) VALUES (?, ?) ON CONFLICT DO NOTHING";
 
@@ -84,16 +84,27 @@ public final class LedgerWriting {
     return entry;
   }
 
+  /** Whether a document is kept already. */
+  public boolean keeps(String digest) {
+    try (PreparedStatement select = connection.prepareStatement(KEPT)) {
+      select.setString(1, digest);
+      try (ResultSet row = select.executeQuery()) {
+        return row.next();
+      }
+    } catch (SQLException refused) {
+      throw LedgerFault.database(address, refused);
+    }
+  }
+
   /** Keeps a document, and gives its digest; the same bytes are kept once. */
-  public String keep(byte[] document) {
-    String digest = CanonicalJson.digest(document);
+  public String keep(Document document) {
     try (PreparedStatement insert = connection.prepareStatement(KEEP)) {
-      insert.setString(1, digest);
-      insert.setBytes(2, Deflate.pack(document));
+      insert.setString(1, document.digest());
+      insert.setBytes(2, document.packed());
       insert.executeUpdate();
     } catch (SQLException refused) {
       throw LedgerFault.database(address, refused);
     }
-    return digest;
+    return document.digest();
   }
 }

@@ -5,7 +5,15 @@ public final class UnreadableEntryException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  UnreadableEntryException(String message) {
-    super(message);
+  private final String why;
+
+  UnreadableEntryException(String why) {
+    super(why);
+    this.why = why;
+  }
+
+  /** What is wrong, in words that follow the name of the entry. */
+  public String why() {
+    return why;
   }
 }

@@ -20,6 +20,8 @@ import org.cotyla.name.NameIndex;
  * @param sources in the order of the workbook
  * @param changes its history
  * @param vocabulary the names that cells may use
+ * @param reasons reasons for departing from it, in the order of the workbook
+ * @param outcomes what may come of a decision, in the order of the workbook
  * @param remarks warnings and notes that were made when it was read
  */
 public record Protocol(
@@ -32,6 +34,8 @@ public record Protocol(
     List<Source> sources,
     List<Change> changes,
     Vocabulary vocabulary,
+    List<Reason> reasons,
+    List<Outcome> outcomes,
     List<Issue> remarks) {
 
   public Protocol {
@@ -42,6 +46,8 @@ public record Protocol(
     steps = List.copyOf(steps);
     sources = List.copyOf(sources);
     changes = List.copyOf(changes);
+    reasons = List.copyOf(reasons);
+    outcomes = List.copyOf(outcomes);
     remarks = List.copyOf(remarks);
   }
 
@@ -56,6 +62,14 @@ public record Protocol(
 
   public Optional<Ranking> ranking(String name) {
     return NameIndex.of(rankings, Ranking::name).find(name);
+  }
+
+  public Optional<Reason> reason(String name) {
+    return NameIndex.of(reasons, Reason::name).find(name);
+  }
+
+  public Optional<Outcome> outcome(String name) {
+    return NameIndex.of(outcomes, Outcome::name).find(name);
   }
 
   public Optional<DecisionTable> decision(String name) {

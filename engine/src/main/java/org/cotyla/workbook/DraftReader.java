@@ -26,7 +26,9 @@ final class DraftReader {
           HeadedSheet.OPTIONS,
           HeadedSheet.CALCULATIONS,
           HeadedSheet.SOURCES,
-          HeadedSheet.CHANGES);
+          HeadedSheet.CHANGES,
+          HeadedSheet.REASONS,
+          HeadedSheet.OUTCOMES);
 
   /** Sheets of the format that say nothing of the protocol itself. */
   private static final Set<String> READ_ELSEWHERE = Set.of("safeguards", "cases");
@@ -81,7 +83,9 @@ final class DraftReader {
                 headed.get(2),
                 headed.get(3),
                 headed.get(4),
-                decisions))
+                decisions,
+                headed.get(5),
+                headed.get(6)))
         : Optional.empty();
   }
 

@@ -68,8 +68,8 @@ class LedgerTest {
   void keepsDocuments(Database database) {
     try (SampleLedger sample = SampleLedger.in(database)) {
       byte[] document = "a document, a document".getBytes(java.nio.charset.StandardCharsets.UTF_8);
-      String digest = sample.ledger().write(writing -> writing.keep(document));
-      String again = sample.ledger().write(writing -> writing.keep(document));
+      String digest = sample.ledger().write(writing -> writing.keep(Document.of(document)));
+      String again = sample.ledger().write(writing -> writing.keep(Document.of(document)));
       assertThat(again).isEqualTo(digest);
       assertThat(sample.ledger().document(digest))
           .hasValueSatisfying(kept -> assertThat(kept).isEqualTo(document));
@@ -107,7 +107,7 @@ class LedgerTest {
     for (Database database : Database.available()) {
       try (SampleLedger sample = SampleLedger.in(database)) {
         sample.ledger().write(writing -> writing.append(SampleLedger.decision("A-1")));
-        sample.ledger().write(writing -> writing.keep(new byte[] {1}));
+        sample.ledger().write(writing -> writing.keep(Document.of(new byte[] {1})));
         try (Connection connection = sample.connect();
             Statement statement = connection.createStatement()) {
           assertThatThrownBy(() -> statement.executeUpdate(sql))
