@@ -8,15 +8,11 @@ record CommandFactory(Terminal terminal) implements IFactory {
 
   @Override
   public <K> K create(Class<K> type) throws Exception {
-    if (type == RecommendCommand.class) {
-      return type.cast(new RecommendCommand(terminal));
+    try {
+      // A command takes its surroundings in its one constructor.
+      return type.getDeclaredConstructor(Terminal.class).newInstance(terminal);
+    } catch (NoSuchMethodException takesNone) {
+      return CommandLine.defaultFactory().create(type);
     }
-    if (type == BlankCaseCommand.class) {
-      return type.cast(new BlankCaseCommand(terminal));
-    }
-    if (type == ReplanCommand.class) {
-      return type.cast(new ReplanCommand(terminal));
-    }
-    return CommandLine.defaultFactory().create(type);
   }
 }

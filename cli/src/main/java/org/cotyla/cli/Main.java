@@ -10,7 +10,19 @@ import picocli.CommandLine.Option;
 @Command(
     name = "cotyla",
     versionProvider = Main.Version.class,
-    subcommands = {RecommendCommand.class, ReplanCommand.class, BlankCaseCommand.class},
+    subcommands = {
+      RecommendCommand.class,
+      ReplanCommand.class,
+      BlankCaseCommand.class,
+      MakeKeyCommand.class,
+      LedgerCommand.class,
+      ApproveCommand.class,
+      WithdrawCommand.class,
+      DecideCommand.class,
+      RecordOutcomeCommand.class,
+      CheckpointCommand.class,
+      VerifyCommand.class
+    },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"
           + " it recommends and why.",
