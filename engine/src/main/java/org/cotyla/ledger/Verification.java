@@ -101,7 +101,9 @@ public record Verification(
       checkpoint.ifPresent(kept -> hold(kept, chain.lastSequence()));
       documents();
       remark();
-      breaches.sort(Comparator.comparingLong(Breach::sequence));
+      breaches.sort(
+          Comparator.comparingLong(Walk::inOrder)
+              .thenComparing(breach -> breach.how() == How.ALTERED));
       return new Verification(
           entries,
           recommendations,
@@ -110,6 +112,11 @@ public record Verification(
           head,
           breaches.stream().distinct().toList(),
           remarks);
+    }
+
+    /** What is said of the ledger as a whole comes last. */
+    private static long inOrder(Breach breach) {
+      return breach.sequence() == 0 ? Long.MAX_VALUE : breach.sequence();
     }
 
     private void content(Entry entry) {
