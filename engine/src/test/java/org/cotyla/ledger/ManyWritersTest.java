@@ -2,10 +2,11 @@ package org.cotyla.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.ProcessBuilder.Redirect;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -77,7 +79,7 @@ class ManyWritersTest {
     try (SampleLedger sample = SampleLedger.in(database)) {
       List<Process> programs = new ArrayList<>();
       for (int writer = 0; writer < WRITERS; writer++) {
-        programs.add(start(sample, "P-" + writer, String.valueOf(EACH)));
+        programs.add(start(sample, "P-" + writer, String.valueOf(EACH), Redirect.PIPE));
       }
       List<Long> acknowledged = new ArrayList<>();
       for (Process program : programs) {
@@ -94,19 +96,20 @@ class ManyWritersTest {
   @ParameterizedTest
   @EnumSource(Database.class)
   @DisplayName("loses nothing that was acknowledged when writers are killed at any moment")
-  void survivesKilling(Database database) throws Exception {
+  void survivesKilling(Database database, @TempDir Path folder) throws Exception {
     // The seed is of no matter: when a process dies depends on the machine as well.
     Random random = new Random(20261215);
     try (SampleLedger sample = SampleLedger.in(database)) {
       List<Long> acknowledged = new ArrayList<>();
       for (int round = 0; round < KILLS; round++) {
-        Process program = start(sample, "K-" + round, WITHOUT_END);
-        try (BufferedReader said = program.inputReader(StandardCharsets.UTF_8)) {
-          acknowledged.add(Long.valueOf(said.readLine()));
-          program.waitFor(random.nextInt(150_000), TimeUnit.MICROSECONDS);
-          program.destroyForcibly().waitFor();
-          acknowledged.addAll(numbers(said));
+        Path said = folder.resolve("said-" + round);
+        Process program = start(sample, "K-" + round, WITHOUT_END, Redirect.to(said.toFile()));
+        while (Files.size(said) == 0 && program.isAlive()) {
+          program.waitFor(5, TimeUnit.MILLISECONDS);
         }
+        program.waitFor(random.nextInt(150_000), TimeUnit.MICROSECONDS);
+        program.destroyForcibly().waitFor();
+        acknowledged.addAll(wholeLines(Files.readString(said)));
       }
       try (Stream<Entry> entries = sample.ledger().entries()) {
         assertThat(entries.map(Entry::sequence)).containsAll(acknowledged);
@@ -118,7 +121,7 @@ class ManyWritersTest {
     }
   }
 
-  private static Process start(SampleLedger sample, String reference, String count)
+  private static Process start(SampleLedger sample, String reference, String count, Redirect output)
       throws IOException {
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -130,7 +133,8 @@ class ManyWritersTest {
             sample.address().url(),
             reference,
             count)
-        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .redirectError(Redirect.INHERIT)
+        .redirectOutput(output)
         .start();
   }
 
@@ -141,14 +145,9 @@ class ManyWritersTest {
         .toList();
   }
 
-  /** Only whole lines: the last one may have been cut off. */
-  private static List<Long> numbers(BufferedReader said) throws IOException {
-    StringBuilder rest = new StringBuilder();
-    for (int c = said.read(); c >= 0; c = said.read()) {
-      rest.append((char) c);
-    }
-    int end = rest.lastIndexOf("\n") + 1;
-    return rest.substring(0, end).lines().map(Long::valueOf).toList();
+  /** The last line may have been cut off. */
+  private static List<Long> wholeLines(String said) {
+    return said.substring(0, said.lastIndexOf('\n') + 1).lines().map(Long::valueOf).toList();
   }
 
   private static void assertWhole(Ledger ledger, long entries) {
