@@ -2,6 +2,7 @@ package org.cotyla.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.cotyla.ledger.ProtocolFile;
 import org.cotyla.protocol.Protocol;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -20,6 +21,10 @@ final class CommonOptions {
       paramLabel = "FILE",
       description = "The workbook; the house protocol when absent.")
   private @Nullable Path protocol;
+
+  ProtocolFile readProtocolFile(Optional<Path> home) {
+    return HouseProtocol.readFile(protocol, home);
+  }
 
   Protocol readProtocol(Optional<Path> home) {
     return HouseProtocol.read(protocol, home);

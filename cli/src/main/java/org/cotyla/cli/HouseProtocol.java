@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.cotyla.expression.FormulaLibrary;
+import org.cotyla.ledger.ProtocolFile;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.workbook.Workbooks;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 final class HouseProtocol {
 
   private static final String FILE = "acetabular-revision.xlsx";
+
+  /** One more than is read of a workbook, so that a larger one is refused as one. */
+  private static final int MOST_BYTES = (16 << 20) + 1;
 
   private HouseProtocol() {}
 
@@ -37,6 +41,22 @@ final class HouseProtocol {
         .orElseGet(() -> Path.of(FILE));
   }
 
+  /** The same with its bytes, as a ledger keeps it. */
+  static ProtocolFile readFile(@Nullable Path named, Optional<Path> home) {
+    Optional<Path> edited =
+        home.map(folder -> folder.resolve("rules").resolve(FILE)).filter(Files::isRegularFile);
+    Path file = named != null ? named : edited.orElse(null);
+    if (file != null && Files.isDirectory(file)) {
+      throw FileProblem.isFolder(file);
+    }
+    try (InputStream in = file == null ? shipped() : Files.newInputStream(file)) {
+      String name = file == null ? FILE : String.valueOf(file.getFileName());
+      return ProtocolFile.read(name, in.readNBytes(MOST_BYTES), FormulaLibrary.installed());
+    } catch (IOException unreadable) {
+      throw FileProblem.reading(file == null ? Path.of(FILE) : file, unreadable);
+    }
+  }
+
   private static Protocol readable(Path file) {
     if (Files.isDirectory(file)) {
       throw FileProblem.isFolder(file);
@@ -50,13 +70,18 @@ final class HouseProtocol {
   }
 
   private static Protocol copy() {
-    try (InputStream in = HouseProtocol.class.getResourceAsStream("/org/cotyla/rules/" + FILE)) {
-      if (in == null) {
-        throw new IllegalStateException("the house protocol is missing from this build");
-      }
+    try (InputStream in = shipped()) {
       return Workbooks.read(FILE, in, FormulaLibrary.installed());
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
+  }
+
+  private static InputStream shipped() {
+    InputStream in = HouseProtocol.class.getResourceAsStream("/org/cotyla/rules/" + FILE);
+    if (in == null) {
+      throw new IllegalStateException("the house protocol is missing from this build");
+    }
+    return in;
   }
 }

@@ -19,7 +19,15 @@ import picocli.CommandLine.Option;
       ShowCommand.class,
       NewProtocolCommand.class,
       TidyCommand.class,
-      ReportCommand.class
+      ReportCommand.class,
+      MakeKeyCommand.class,
+      LedgerCommand.class,
+      ApproveCommand.class,
+      WithdrawCommand.class,
+      DecideCommand.class,
+      RecordOutcomeCommand.class,
+      CheckpointCommand.class,
+      VerifyCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

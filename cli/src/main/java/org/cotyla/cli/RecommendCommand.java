@@ -2,12 +2,16 @@ package org.cotyla.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.cotyla.cli.text.LedgerStanding;
 import org.cotyla.cli.text.TextAnswer;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finding.Case;
 import org.cotyla.json.RecommendationJson;
+import org.cotyla.ledger.Ledger;
+import org.cotyla.ledger.Recorder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,6 +44,8 @@ final class RecommendCommand implements Callable<Integer> {
 
   @Mixin private AnswerOptions answer = new AnswerOptions();
 
+  @Mixin private RecordingOptions recording = new RecordingOptions();
+
   @Option(
       names = "--trace",
       description = "Add every row that fired, with the values that met its tests.")
@@ -52,14 +58,36 @@ final class RecommendCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Case given = CaseFile.read(caseFile, terminal.in());
+    if (recording.isAsked()) {
+      return recorded(given);
+    }
     Engine engine = Engine.of(common.readProtocol(terminal.home()));
-    Recommendation advice = engine.evaluate(given);
-    terminal.out().print(answer.asJson() ? RecommendationJson.write(advice) : text(advice));
-    return advice.faults().isEmpty() ? Main.DONE : Main.FAULTS;
+    return answer(engine.evaluate(given), Optional.empty());
   }
 
-  private String text(Recommendation advice) {
-    return new TextAnswer(answer.width(), answer.style(terminal))
-        .write(advice, LocalDate.now(terminal.clock()), trace);
+  private int recorded(Case given) {
+    try (Ledger ledger = recording.open(terminal)) {
+      Recorder recorder = new Recorder(ledger, common.readProtocolFile(terminal.home()));
+      LocalDate today = LocalDate.now(terminal.clock());
+      Recorder.Recorded recorded = recorder.recommend(recording.reference(), given, today);
+      return answer(
+          recorded.recommendation(),
+          Optional.of(RecordingOptions.standing(ledger, recorded, today)));
+    }
+  }
+
+  private int answer(Recommendation advice, Optional<LedgerStanding> standing) {
+    LocalDate today = LocalDate.now(terminal.clock());
+    if (answer.asJson()) {
+      terminal.out().print(RecommendationJson.write(advice));
+      RecordingOptions.besideJson(terminal, advice.protocol().about(), today, standing);
+    } else {
+      terminal
+          .out()
+          .print(
+              new TextAnswer(answer.width(), answer.style(terminal), standing)
+                  .write(advice, today, trace));
+    }
+    return advice.faults().isEmpty() ? Main.DONE : Main.FAULTS;
   }
 }

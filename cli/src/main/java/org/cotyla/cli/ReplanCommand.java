@@ -3,8 +3,10 @@ package org.cotyla.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import org.cotyla.cli.text.LedgerStanding;
 import org.cotyla.cli.text.ReplanAnswer;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.explain.Comparison;
@@ -15,6 +17,8 @@ import org.cotyla.issue.Place;
 import org.cotyla.issue.RejectedException;
 import org.cotyla.json.RecordedPlan;
 import org.cotyla.json.ReplanJson;
+import org.cotyla.ledger.Ledger;
+import org.cotyla.ledger.Recorder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -55,6 +59,8 @@ final class ReplanCommand implements Callable<Integer> {
 
   @Mixin private AnswerOptions answer = new AnswerOptions();
 
+  @Mixin private RecordingOptions recording = new RecordingOptions();
+
   ReplanCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -65,21 +71,44 @@ final class ReplanCommand implements Callable<Integer> {
     String laterName = CaseFile.name(laterFile);
     RecordedPlan plan = in(planName, () -> CaseFile.readPlan(planFile, terminal.in()));
     Case later = in(laterName, () -> CaseFile.read(laterFile, terminal.in()));
+    Case planned = plan.plan().in(planName);
+    Case found = later.in(laterName);
+    if (recording.isAsked()) {
+      return recorded(plan, planned, found);
+    }
     Engine engine = Engine.of(common.readProtocol(terminal.home()));
-    Replan replan = Replan.of(engine, plan.plan().in(planName), later.in(laterName));
-    terminal.out().print(answer.asJson() ? json(replan, plan) : text(replan, plan));
+    return answer(Replan.of(engine, planned, found), plan, Optional.empty());
+  }
+
+  private int recorded(RecordedPlan plan, Case planned, Case found) {
+    try (Ledger ledger = recording.open(terminal)) {
+      Recorder recorder = new Recorder(ledger, common.readProtocolFile(terminal.home()));
+      LocalDate today = LocalDate.now(terminal.clock());
+      Recorder.RecordedReplan replan =
+          recorder.replan(recording.reference(), planned, found, today);
+      return answer(
+          replan.replan(),
+          plan,
+          Optional.of(RecordingOptions.standing(ledger, replan.recorded(), today)));
+    }
+  }
+
+  private int answer(Replan replan, RecordedPlan plan, Optional<LedgerStanding> standing) {
+    LocalDate today = LocalDate.now(terminal.clock());
+    if (answer.asJson()) {
+      terminal.out().print(ReplanJson.write(replan, plan.origin()));
+      RecordingOptions.besideJson(
+          terminal, replan.comparison().after().protocol().about(), today, standing);
+    } else {
+      terminal
+          .out()
+          .print(
+              new ReplanAnswer(answer.width(), answer.style(terminal), standing)
+                  .write(replan, plan.origin(), today));
+    }
     Comparison comparison = replan.comparison();
     boolean sound = comparison.before().faults().isEmpty() && comparison.after().faults().isEmpty();
     return sound ? Main.DONE : Main.FAULTS;
-  }
-
-  private static String json(Replan replan, RecordedPlan plan) {
-    return ReplanJson.write(replan, plan.origin());
-  }
-
-  private String text(Replan replan, RecordedPlan plan) {
-    return new ReplanAnswer(answer.width(), answer.style(terminal))
-        .write(replan, plan.origin(), LocalDate.now(terminal.clock()));
   }
 
   /** Two files are read, so each fault says in which it is. */

@@ -80,7 +80,9 @@ public final class TextProtocol {
             List.of(),
             sheets.values().stream().map(TextProtocol::decision).toList(),
             pictures,
-            ChecksDraft.none());
+            ChecksDraft.none(),
+            List.of(),
+            List.of());
     return new ProtocolCompiler(StandardFunctions.all(), Dialect.KIND)
         .compile(draft, issues)
         .orElseThrow(() -> new RejectedException(issues.list()));

@@ -33,7 +33,7 @@ final class PictureCompiler {
     for (Line line : lines) {
       Text title = line.get("picture");
       if (title.isNone()) {
-        issues.error("W220", title.at(), "the part names no picture", "write the picture's title");
+        issues.error("W240", title.at(), "the part names no picture", "write the picture's title");
       } else {
         byTitle.computeIfAbsent(Names.key(title.text()), key -> new ArrayList<>()).add(line);
       }
@@ -63,7 +63,7 @@ final class PictureCompiler {
     Optional<PictureKind> kind = PictureKind.of(first.text());
     if (kind.isEmpty()) {
       issues.error(
-          "W221",
+          "W241",
           first.at(),
           "`" + first.text() + "` is not a kind of picture",
           NearestWord.help(first.text(), PictureKind.words()));
@@ -77,7 +77,7 @@ final class PictureCompiler {
     boolean known = page.isNone() || PAGES.stream().anyMatch(isSame(page));
     if (!known) {
       issues.error(
-          "W222",
+          "W242",
           page.at(),
           "`" + page.text() + "` is not a page",
           NearestWord.help(page.text(), PAGES));
@@ -91,7 +91,7 @@ final class PictureCompiler {
       Text other = line.get(heading);
       if (!other.isNone() && !isSame(first).test(other.text())) {
         issues.error(
-            "W223",
+            "W243",
             other.at(),
             "`" + other.text() + "` differs from " + first.at().plain(),
             "a picture has one " + heading + "; leave the cell empty or repeat it");
@@ -108,14 +108,14 @@ final class PictureCompiler {
       List<Part> of = found.stream().filter(part -> part.role() == role).toList();
       if (of.isEmpty() && role.isRequired()) {
         issues.error(
-            "W224",
+            "W244",
             title.at(),
             "picture `" + title.text() + "` lacks the role `" + role.word() + "`",
             "a " + kind.word() + " has: " + words(kind.roles()));
       }
       if (of.size() > 1 && !role.mayRepeat()) {
         issues.error(
-            "W225",
+            "W245",
             of.get(1).at(),
             "the role `" + role.word() + "` stands twice; the other is at " + of.get(0).at());
       }
@@ -135,7 +135,7 @@ final class PictureCompiler {
       List<PictureRole> roles = sides.stream().map(Part::role).sorted().toList();
       if (!roles.equals(PictureRole.zoneSides())) {
         issues.error(
-            "W226",
+            "W246",
             sides.get(0).at(),
             "the zone `" + sides.get(0).label() + "` has not one of each side: " + words(roles),
             "a zone has, with one label: " + words(PictureRole.zoneSides()));

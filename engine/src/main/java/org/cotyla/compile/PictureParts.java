@@ -44,7 +44,7 @@ final class PictureParts {
     Optional<PictureRole> role = PictureRole.of(word.text(), kind.roles());
     if (role.isEmpty()) {
       issues.error(
-          "W227",
+          "W247",
           word.at(),
           "`" + word.text() + "` is not a role in a " + kind.word(),
           NearestWord.help(word.text(), kind.roles().stream().map(PictureRole::word).toList()));
@@ -96,7 +96,7 @@ final class PictureParts {
       Optional<Shown> found, Text cell, String what, List<String> valid) {
     if (found.isEmpty()) {
       issues.error(
-          "W228", cell.at(), "`" + cell.text() + "` " + what, NearestWord.help(cell.text(), valid));
+          "W248", cell.at(), "`" + cell.text() + "` " + what, NearestWord.help(cell.text(), valid));
     }
     return found;
   }
@@ -106,12 +106,12 @@ final class PictureParts {
     try {
       formula = parser.formula(cell.text());
     } catch (ExpressionException faulty) {
-      issues.error("W229", cell.at(), faulty.line(), faulty.help());
+      issues.error("W249", cell.at(), faulty.line(), faulty.help());
       return Optional.empty();
     }
     if (wanted.filter(type -> type != formula.type()).isPresent()) {
       issues.error(
-          "W229",
+          "W249",
           cell.at(),
           "`" + cell.text() + "` gives a " + formula.type().word(),
           "the role needs a " + wanted.get().word());
@@ -126,7 +126,7 @@ final class PictureParts {
     list.ifPresent(
         table ->
             issues.error(
-                "W229",
+                "W249",
                 cell.at(),
                 "`" + cell.text() + "` reads the list of `" + table.name() + "`",
                 "a list is shown by the roles list and turn"));

@@ -23,9 +23,11 @@ import org.cotyla.protocol.Checks;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Option;
+import org.cotyla.protocol.Outcome;
 import org.cotyla.protocol.Picture;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
+import org.cotyla.protocol.Reason;
 import org.cotyla.protocol.Step;
 import org.cotyla.value.Value;
 
@@ -73,6 +75,9 @@ public final class ProtocolCompiler {
                 issues)
             .compile(draft.pictures());
     List<Ranking> rankings = rankings(options, decisions, vocabulary);
+    HouseLists lists = new HouseLists(issues);
+    List<Reason> reasons = lists.reasons(draft.reasons());
+    List<Outcome> outcomes = lists.outcomes(draft.outcomes());
     List<Step> steps = new ArrayList<>(calculations);
     steps.addAll(decisions);
     steps.addAll(rankings);
@@ -93,6 +98,8 @@ public final class ProtocolCompiler {
             pictures,
             vocabulary,
             tables.checks(),
+            reasons,
+            outcomes,
             issues.list()));
   }
 

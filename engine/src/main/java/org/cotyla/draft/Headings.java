@@ -30,6 +30,8 @@ public final class Headings {
       List.of("version", "date", "author role", "what changed", "why");
   public static final List<String> PICTURES =
       List.of("picture", "kind", "page", "role", "shows", "label");
+  public static final List<String> REASONS = List.of("reason", "meaning");
+  public static final List<String> OUTCOMES = List.of("outcome", "counts", "meaning");
   public static final List<String> DECISION_HEAD =
       List.of("decision", "hit policy", "asks", "ranks", "shown as");
   public static final List<String> DECISION_COLUMNS =

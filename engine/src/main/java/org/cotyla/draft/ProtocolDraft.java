@@ -20,7 +20,9 @@ public record ProtocolDraft(
     List<Line> changes,
     List<DecisionDraft> decisions,
     List<Line> pictures,
-    ChecksDraft checks) {
+    ChecksDraft checks,
+    List<Line> reasons,
+    List<Line> outcomes) {
 
   public ProtocolDraft {
     about = Map.copyOf(about);
@@ -31,9 +33,11 @@ public record ProtocolDraft(
     changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
     pictures = List.copyOf(pictures);
+    reasons = List.copyOf(reasons);
+    outcomes = List.copyOf(outcomes);
   }
 
-  /** A draft without pictures, and without sheets by which its author checks it. */
+  /** A draft of nothing but what answers cases. */
   public ProtocolDraft(
       String origin,
       Map<String, Text> about,
@@ -53,6 +57,8 @@ public record ProtocolDraft(
         changes,
         decisions,
         List.of(),
-        ChecksDraft.none());
+        ChecksDraft.none(),
+        List.of(),
+        List.of());
   }
 }

@@ -17,6 +17,15 @@ public final class CaseDigest {
    * title.
    */
   public static String of(Findings findings) {
+    return CanonicalJson.digest(json(findings));
+  }
+
+  /** What the digest is taken over: the case as canonical JSON (RFC 8785), every value as text. */
+  public static String canonical(Findings findings) {
+    return CanonicalJson.of(json(findings).toString());
+  }
+
+  private static ObjectNode json(Findings findings) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("stage", findings.stage());
     ObjectNode data = json.putObject("findings");
@@ -26,6 +35,6 @@ public final class CaseDigest {
         datum.value().values().parts().forEach(part -> parts.add(part.plain()));
       }
     }
-    return CanonicalJson.digest(json);
+    return json;
   }
 }

@@ -22,6 +22,8 @@ import org.cotyla.name.NameIndex;
  * @param pictures what a report draws, in the order of the workbook
  * @param vocabulary the names that cells may use
  * @param checks what stands beside it so that an edit can be trusted; changes no answer
+ * @param reasons reasons for departing from it, in the order of the workbook
+ * @param outcomes what may come of a decision, in the order of the workbook
  * @param remarks warnings and notes that were made when it was read
  */
 public record Protocol(
@@ -36,6 +38,8 @@ public record Protocol(
     List<Picture> pictures,
     Vocabulary vocabulary,
     Checks checks,
+    List<Reason> reasons,
+    List<Outcome> outcomes,
     List<Issue> remarks) {
 
   public Protocol {
@@ -47,6 +51,8 @@ public record Protocol(
     sources = List.copyOf(sources);
     changes = List.copyOf(changes);
     pictures = List.copyOf(pictures);
+    reasons = List.copyOf(reasons);
+    outcomes = List.copyOf(outcomes);
     remarks = List.copyOf(remarks);
   }
 
@@ -61,6 +67,14 @@ public record Protocol(
 
   public Optional<Ranking> ranking(String name) {
     return NameIndex.of(rankings, Ranking::name).find(name);
+  }
+
+  public Optional<Reason> reason(String name) {
+    return NameIndex.of(reasons, Reason::name).find(name);
+  }
+
+  public Optional<Outcome> outcome(String name) {
+    return NameIndex.of(outcomes, Outcome::name).find(name);
   }
 
   public Optional<DecisionTable> decision(String name) {

@@ -30,7 +30,9 @@ final class DraftReader {
           HeadedSheet.SOURCES,
           HeadedSheet.CHANGES,
           HeadedSheet.ACCEPTED,
-          HeadedSheet.PICTURES);
+          HeadedSheet.PICTURES,
+          HeadedSheet.REASONS,
+          HeadedSheet.OUTCOMES);
   private static final String SAFEGUARDS = "Safeguards";
   private static final String CASES = "Cases";
 
@@ -88,7 +90,9 @@ final class DraftReader {
                 headed.get(4),
                 decisions,
                 headed.get(6),
-                new ChecksDraft(safeguards, headed.get(5), cases)))
+                new ChecksDraft(safeguards, headed.get(5), cases),
+                headed.get(7),
+                headed.get(8)))
         : Optional.empty();
   }
 

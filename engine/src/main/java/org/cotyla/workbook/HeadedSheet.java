@@ -51,6 +51,11 @@ record HeadedSheet(
       new HeadedSheet(
           "Pictures", false, Headings.PICTURES, Set.of("page", "label"), Set.of("shows"));
 
+  static final HeadedSheet REASONS =
+      new HeadedSheet("Reasons", false, Headings.REASONS, Set.of(), Set.of());
+  static final HeadedSheet OUTCOMES =
+      new HeadedSheet("Outcomes", false, Headings.OUTCOMES, Set.of(), Set.of());
+
   /** The sheet's rows; nothing when its headings are wrong, which is reported. */
   Optional<List<Line>> read(Sheet sheet, Issues issues) {
     Optional<GridRow> headingRow = headingRow(sheet);

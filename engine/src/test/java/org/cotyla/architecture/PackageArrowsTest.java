@@ -85,6 +85,20 @@ class PackageArrowsTest {
               "trial",
               Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
           Map.entry(
+              "ledger",
+              Set.of(
+                  "json",
+                  "explain",
+                  "evaluate",
+                  "workbook",
+                  "finding",
+                  "identity",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry(
               "json",
               Set.of(
                   "check",
@@ -106,11 +120,12 @@ class PackageArrowsTest {
           Map.entry("org.apache.commons.compress", Set.of("workbook")),
           Map.entry("org.drools", Set.of("firing")),
           Map.entry("org.kie", Set.of("firing")),
-          Map.entry("com.fasterxml.jackson", Set.of("json", "identity")),
+          Map.entry("com.fasterxml.jackson", Set.of("json", "identity", "ledger")),
           Map.entry("org.erdtman", Set.of("json", "identity")),
           Map.entry("org.fhir", Set.of("unit")),
           Map.entry("org.sat4j", Set.of("finite")),
-          Map.entry("org.apache.commons.text", Set.of("name")));
+          Map.entry("org.apache.commons.text", Set.of("name")),
+          Map.entry("org.flywaydb", Set.of("ledger")));
 
   private final JavaClasses engine =
       new ClassFileImporter()

@@ -44,6 +44,26 @@ class FaultyDraftsTest {
             "W103 Protocol!B6: `31.12.2026` is not a date for `review due`",
             "write year-month-day, as 2026-01-31"),
         fault(
+            "a reason without name",
+            d -> d.add("Reasons", "-", "M"),
+            "W230 Reasons!A2: the reason has no name",
+            ""),
+        fault(
+            "a reason twice",
+            d -> d.add("Reasons", "own way", "M").add("Reasons", "Own-Way", "M"),
+            "W231 Reasons!A3: the reason `Own-Way` already stands at Reasons!A2",
+            ""),
+        fault(
+            "an outcome without meaning",
+            d -> d.add("Outcomes", "broke", "event", ""),
+            "W232 Outcomes!C2: outcome `broke` has no meaning",
+            ""),
+        fault(
+            "an outcome that counts in no known way",
+            d -> d.add("Outcomes", "broke", "evnt", "M"),
+            "W233 Outcomes!B2: `evnt` does not say how the outcome counts",
+            "did you mean `event`? (event, censoring)"),
+        fault(
             "a stage twice",
             d -> d.about("stages", "planning, theatre, planning"),
             "W104 Protocol!B10: stage `planning` stands twice",

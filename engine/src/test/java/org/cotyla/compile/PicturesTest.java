@@ -60,23 +60,23 @@ class PicturesTest {
 
   static Stream<Arguments> faults() {
     return Stream.of(
-        arguments("-|curve||up|load|", "W220 Pictures!A2: the part names no picture"),
-        arguments("A|curves||up|load|", "W221 Pictures!B2: `curves` is not a kind of picture"),
-        arguments("A|flow|frist|plan|load|", "W222 Pictures!C2: `frist` is not a page"),
+        arguments("-|curve||up|load|", "W240 Pictures!A2: the part names no picture"),
+        arguments("A|curves||up|load|", "W241 Pictures!B2: `curves` is not a kind of picture"),
+        arguments("A|flow|frist|plan|load|", "W242 Pictures!C2: `frist` is not a page"),
         arguments(
-            "A|flow||plan|load|;A|lists||plan|class|", "W223 Pictures!B3: `lists` differs from"),
-        arguments("A|flow||figure|load|", "W224 Pictures!A2: picture `A` lacks the role `plan`"),
+            "A|flow||plan|load|;A|lists||plan|class|", "W243 Pictures!B3: `lists` differs from"),
+        arguments("A|flow||figure|load|", "W244 Pictures!A2: picture `A` lacks the role `plan`"),
         arguments(
             "A|zone chart||across|1|;A|||across|2|;A|||up|3|",
-            "W225 Pictures!E3: the role `across` stands twice; the other is at Pictures!E2"),
+            "W245 Pictures!E3: the role `across` stands twice; the other is at Pictures!E2"),
         arguments(
             "A|zone chart||across|1|;A|||up|3|;A|||zone left|0|z",
-            "W226 Pictures!E4: the zone `z` has not one of each side: zone left"),
-        arguments("A|flow||paln|load|", "W227 Pictures!D2: `paln` is not a role in a flow"),
-        arguments("A|flow||plan|laod|", "W229 Pictures!E2: "),
-        arguments("A|flow||plan|class|;A|||turn|load|", "W228 Pictures!E3: `load` is not a list"),
-        arguments("A|curve||finding|grade|", "W228 Pictures!E2: `grade` is not a given number"),
-        arguments("A|zone chart||across|class|;A|||up|1|", "W229 Pictures!E2: `class` gives a"));
+            "W246 Pictures!E4: the zone `z` has not one of each side: zone left"),
+        arguments("A|flow||paln|load|", "W247 Pictures!D2: `paln` is not a role in a flow"),
+        arguments("A|flow||plan|laod|", "W249 Pictures!E2: "),
+        arguments("A|flow||plan|class|;A|||turn|load|", "W248 Pictures!E3: `load` is not a list"),
+        arguments("A|curve||finding|grade|", "W248 Pictures!E2: `grade` is not a given number"),
+        arguments("A|zone chart||across|class|;A|||up|1|", "W249 Pictures!E2: `class` gives a"));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -128,7 +128,9 @@ class PicturesTest {
             plain.changes(),
             plain.decisions(),
             pictures,
-            plain.checks());
+            plain.checks(),
+            List.of(),
+            List.of());
     return new ProtocolCompiler(StandardFunctions.all(), Dialect.KIND).compile(draft, issues);
   }
 }

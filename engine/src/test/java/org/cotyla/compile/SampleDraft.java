@@ -205,6 +205,8 @@ public final class SampleDraft {
       case "Fields" -> Headings.FIELDS;
       case "Options" -> Headings.OPTIONS;
       case "Calculations" -> Headings.CALCULATIONS;
+      case "Reasons" -> Headings.REASONS;
+      case "Outcomes" -> Headings.OUTCOMES;
       default -> Headings.SOURCES;
     };
   }
@@ -224,12 +226,14 @@ public final class SampleDraft {
         List.of(),
         decisions.stream().map(SampleDraft::decision).toList(),
         List.of(),
-        new ChecksDraft(safeguards(), accepted(), TableDraft.empty()));
+        new ChecksDraft(safeguards(), accepted(), TableDraft.empty()),
+        lines("Reasons"),
+        lines("Outcomes"));
   }
 
   private List<Line> lines(String sheet) {
     List<Line> lines = new ArrayList<>();
-    for (String[] cells : sheets.get(sheet)) {
+    for (String[] cells : sheets.getOrDefault(sheet, new ArrayList<>())) {
       Map<String, Text> texts = new HashMap<>();
       for (int i = 0; i < cells.length; i++) {
         texts.put(

@@ -2,6 +2,7 @@ package org.cotyla.cli.text;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.cotyla.evaluate.Fault;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finding.Datum;
@@ -22,13 +23,13 @@ final class OpeningPart {
     this.page = page;
   }
 
-  void write(Recommendation advice, LocalDate today) {
+  void write(Recommendation advice, LocalDate today, Optional<LedgerStanding> ledger) {
     About about = advice.protocol().about();
     page.paragraph(0, about.caution());
     page.blank();
     page.hanging("Protocol  ", about.title() + ", version " + about.version());
     theCase(advice.findings());
-    ProtocolWarnings.write(page, about, today);
+    ProtocolWarnings.write(page, about, today, ledger);
     workbook(advice.protocol().remarks());
     advice.remarks().forEach(this::remark);
     faults(advice.faults());

@@ -12,10 +12,17 @@ public final class ReplanAnswer {
 
   private final int width;
   private final Style style;
+  private final Optional<LedgerStanding> ledger;
 
   public ReplanAnswer(int width, Style style) {
+    this(width, style, Optional.empty());
+  }
+
+  /** An answer that is recorded, and says where its protocol stands by the ledger. */
+  public ReplanAnswer(int width, Style style, Optional<LedgerStanding> ledger) {
     this.width = width;
     this.style = style;
+    this.ledger = ledger;
   }
 
   /**
@@ -27,7 +34,7 @@ public final class ReplanAnswer {
   public String write(Replan replan, Optional<Origin> origin, LocalDate today) {
     Page page = new Page(width, style);
     Comparison comparison = replan.comparison();
-    new ReplanOpening(page).write(comparison, origin, today);
+    new ReplanOpening(page).write(comparison, origin, today, ledger);
     new FoundPart(page, replan).write();
     FollowOn follow = new FollowOn(comparison.after().protocol());
     DecisionChangePart decisions = new DecisionChangePart(page, comparison);

@@ -24,7 +24,11 @@ final class ReplanOpening {
     this.page = page;
   }
 
-  void write(Comparison comparison, Optional<Origin> origin, LocalDate today) {
+  void write(
+      Comparison comparison,
+      Optional<Origin> origin,
+      LocalDate today,
+      Optional<LedgerStanding> ledger) {
     Recommendation after = comparison.after();
     About about = after.protocol().about();
     page.paragraph(0, about.caution());
@@ -34,7 +38,7 @@ final class ReplanOpening {
     page.hanging("Case      ", title(after.findings()));
     page.hanging("Plan      ", stated(planned));
     page.hanging("Now       ", stated(after.findings()));
-    ProtocolWarnings.write(page, about, today);
+    ProtocolWarnings.write(page, about, today, ledger);
     origin
         .filter(made -> !made.digest().equals(after.protocolDigest()))
         .ifPresent(made -> page.warning(otherProtocol(made, about)));

@@ -3,6 +3,7 @@ package org.cotyla.cli.text;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.RankingResult;
@@ -14,10 +15,17 @@ public final class TextAnswer {
 
   private final int width;
   private final Style style;
+  private final Optional<LedgerStanding> ledger;
 
   public TextAnswer(int width, Style style) {
+    this(width, style, Optional.empty());
+  }
+
+  /** An answer that is recorded, and says where its protocol stands by the ledger. */
+  public TextAnswer(int width, Style style, Optional<LedgerStanding> ledger) {
     this.width = width;
     this.style = style;
+    this.ledger = ledger;
   }
 
   /**
@@ -28,7 +36,7 @@ public final class TextAnswer {
    */
   public String write(Recommendation advice, LocalDate today, boolean trace) {
     Page page = new Page(width, style);
-    new OpeningPart(page).write(advice, today);
+    new OpeningPart(page).write(advice, today, ledger);
     new ShortPart(page).write(advice);
     KnownValues known = new KnownValues(advice);
     FollowOn follow = new FollowOn(advice.protocol());

@@ -1,0 +1,164 @@
+package org.cotyla.ledger;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.cotyla.expression.FormulaFunction;
+
+/** Holds each entry against the rules that the program follows when it writes one. */
+final class ContentCheck {
+
+  private final LedgerSource source;
+  private final Replay replay;
+  private final boolean runAgain;
+  private final Set<String> documents = new HashSet<>();
+  private Governance governance = Governance.NONE;
+
+  ContentCheck(LedgerSource source, Collection<FormulaFunction> functions, boolean runAgain) {
+    this.source = source;
+    this.replay = new Replay(source, functions);
+    this.runAgain = runAgain;
+  }
+
+  /** Looks at the next entry; each fault is a line that follows the entry's name. */
+  void next(Entry entry, Consumer<String> faults) {
+    if ((entry.sequence() == 1) != (entry.kind() == Kind.FOUNDING)) {
+      faults.accept("a ledger has one founding, and begins with it");
+    }
+    KeyRules.fault(entry, governance).ifPresent(faults);
+    Content content = entry.content();
+    if (content instanceof Content.Approval approval) {
+      workbook(approval.protocol(), faults);
+    } else if (content instanceof Content.Release release) {
+      release(release, faults);
+    } else if (content instanceof Content.Withdrawal withdrawal) {
+      withdrawal(withdrawal, faults);
+    } else if (content instanceof Content.Recommendation recommendation) {
+      recommendation(entry, recommendation, faults);
+    } else if (content instanceof Content.Decision decision) {
+      decision(entry, decision, faults);
+    } else if (content instanceof Content.Outcome outcome) {
+      outcome(entry, outcome, faults);
+    } else if (content instanceof Content.Checkpoint checkpoint) {
+      if (checkpoint.sequence() != entry.sequence() - 1
+          || !checkpoint.digest().equals(entry.previous())) {
+        faults.accept("it is not of the state that it stands behind");
+      }
+    }
+    governance = governance.with(entry);
+  }
+
+  /** The documents that entries have named so far. */
+  Set<String> documents() {
+    return documents;
+  }
+
+  Governance governance() {
+    return governance;
+  }
+
+  private void workbook(ProtocolVersion protocol, Consumer<String> faults) {
+    documents.add(protocol.workbook());
+    replay.workbook(protocol, faults);
+  }
+
+  private void release(Content.Release release, Consumer<String> faults) {
+    workbook(release.protocol(), faults);
+    List<Long> agreeing =
+        governance.agreeing(release.protocol()).stream()
+            .map(Governance.Approved::sequence)
+            .toList();
+    if (agreeing.size() < KeyRules.AGREE || !agreeing.equals(release.approvals())) {
+      faults.accept("it was released without the approvals of two roles");
+    }
+  }
+
+  private void withdrawal(Content.Withdrawal withdrawal, Consumer<String> faults) {
+    boolean known =
+        governance.releases().stream()
+            .anyMatch(
+                release ->
+                    release.sequence() == withdrawal.release()
+                        && release.protocol().equals(withdrawal.protocol()));
+    if (!known) {
+      faults.accept("what it withdraws was not released by entry " + withdrawal.release());
+    }
+  }
+
+  private void recommendation(
+      Entry entry, Content.Recommendation recorded, Consumer<String> faults) {
+    documents.add(recorded.protocol().workbook());
+    documents.add(recorded.recommendation());
+    if (runAgain) {
+      replay.run(recorded, faults);
+    }
+    if (governance.life(recorded.protocol(), recorded.day()) != recorded.life()
+        || Recorder.isOverdue(recorded.protocol(), recorded.day()) != recorded.reviewOverdue()) {
+      faults.accept("where it says the protocol was in its life is not where it was");
+    }
+    recorded
+        .plan()
+        .filter(
+            plan ->
+                about(plan, entry, recorded.caseReference(), Content.Recommendation.class)
+                    .isEmpty())
+        .ifPresent(plan -> faults.accept("its plan, entry " + plan + ", is not one of its case"));
+  }
+
+  private void decision(Entry entry, Content.Decision decision, Consumer<String> faults) {
+    Optional<Content.Recommendation> advised =
+        about(
+            decision.recommendation(),
+            entry,
+            decision.caseReference(),
+            Content.Recommendation.class);
+    if (advised.isEmpty()) {
+      faults.accept(
+          "its recommendation, entry " + decision.recommendation() + ", is not one of its case");
+      return;
+    }
+    boolean stood =
+        decision.choices().stream()
+            .allMatch(choice -> choice.stood() == stood(choice, advised.get().advice()));
+    boolean followed =
+        decision.choices().stream().allMatch(choice -> choice.stood() == Choice.Stood.FIRST);
+    if (!stood || followed != decision.followed()) {
+      faults.accept("how its choices stood is not what the recommendation says");
+    }
+  }
+
+  private static Choice.Stood stood(Choice choice, Advice advice) {
+    return advice
+        .ranking(choice.ranking())
+        .flatMap(ranking -> ranking.option(choice.option()))
+        .map(Advice.OptionStanding::stood)
+        .orElse(Choice.Stood.NOT_LISTED);
+  }
+
+  private void outcome(Entry entry, Content.Outcome outcome, Consumer<String> faults) {
+    if (about(outcome.decision(), entry, outcome.caseReference(), Content.Decision.class)
+        .isEmpty()) {
+      faults.accept("its decision, entry " + outcome.decision() + ", is not one of its case");
+    }
+  }
+
+  private <T extends Content> Optional<T> about(
+      long sequence, Entry later, String reference, Class<T> kind) {
+    if (sequence >= later.sequence()) {
+      return Optional.empty();
+    }
+    try {
+      return source
+          .entry(sequence)
+          .map(Entry::content)
+          .filter(content -> content.aboutCase().filter(reference::equals).isPresent())
+          .filter(kind::isInstance)
+          .map(kind::cast);
+    } catch (UnreadableEntryException reportedElsewhere) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package org.cotyla.ledger;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.cotyla.issue.Issues;
+import org.cotyla.issue.RejectedException;
+
+/** Which keys count, and whether what was signed holds. */
+final class KeyRules {
+
+  /** How many must agree. */
+  static final int AGREE = 2;
+
+  private KeyRules() {}
+
+  /** A ledger begins with two keys of two roles at least, or nothing could ever be approved. */
+  static void requireFounders(List<PublicKeyOf> keys) {
+    Issues issues = new Issues();
+    Set<String> names = new HashSet<>();
+    Set<String> roles = new HashSet<>();
+    for (PublicKeyOf key : keys) {
+      Wording.role(key.role(), issues);
+      if (!names.add(key.name())) {
+        issues.error("L021", LedgerFault.WHOLE, "one key is given twice, for `" + key.role() + "`");
+      }
+      if (!roles.add(key.role())) {
+        issues.error("L021", LedgerFault.WHOLE, "the role `" + key.role() + "` is given twice");
+      }
+    }
+    if (keys.size() < AGREE) {
+      issues.error(
+          "L021",
+          LedgerFault.WHOLE,
+          "a ledger begins with the keys of two roles at least, since two must approve",
+          "give --approver ROLE=FILE.pub for each");
+    }
+    if (issues.hasErrors()) {
+      throw new RejectedException(issues.list());
+    }
+  }
+
+  /** The signature of an entry, when its kind carries one. */
+  static Optional<Signature> signature(Content content) {
+    if (content instanceof Content.KeyVoucher voucher) {
+      return Optional.of(voucher.signature());
+    }
+    if (content instanceof Content.KeyWithdrawal withdrawal) {
+      return Optional.of(withdrawal.signature());
+    }
+    if (content instanceof Content.Approval approval) {
+      return Optional.of(approval.signature());
+    }
+    if (content instanceof Content.Withdrawal withdrawal) {
+      return Optional.of(withdrawal.signature());
+    }
+    return content instanceof Content.Checkpoint checkpoint
+        ? Optional.of(checkpoint.signature())
+        : Optional.empty();
+  }
+
+  /** Why the signature of an entry does not hold, by the keys before it; nothing when it does. */
+  static Optional<String> fault(Entry entry, Governance before) {
+    Optional<Signature> signed = signature(entry.content());
+    if (signed.isEmpty()) {
+      return Optional.empty();
+    }
+    Signature signature = signed.get();
+    Optional<PublicKeyOf> key = before.key(signature.key());
+    if (key.isEmpty()) {
+      return Optional.of("its key does not count in this ledger at that point");
+    }
+    if (!key.get().role().equals(signature.role())) {
+      return Optional.of("its key is not that of the role `" + signature.role() + "`");
+    }
+    String expected =
+        Statement.of(entry.content(), before.ledger(), entry.previous(), signature.role());
+    if (!expected.equals(signature.statement())) {
+      return Optional.of("what was signed is not what the entry says");
+    }
+    return SigningKey.verifies(key.get(), signature)
+        ? Optional.empty()
+        : Optional.of("its signature is not one of what it says");
+  }
+}

@@ -1,0 +1,86 @@
+package org.cotyla.ledger;
+
+import java.util.regex.Pattern;
+import org.cotyla.issue.Issues;
+import org.cotyla.issue.Place;
+
+/**
+ * What may be written into a ledger in free words, so that nothing in it identifies a patient. What
+ * looks like a date or a long number is refused, since it is most likely one that does.
+ */
+final class Wording {
+
+  static final int LONGEST_REFERENCE = 32;
+  static final int LONGEST_TEXT = 300;
+  private static final int LONGEST_ROLE = 60;
+  private static final int MOST_DIGITS = 8;
+
+  private static final Pattern REFERENCE =
+      Pattern.compile("[A-Za-z0-9](?:[A-Za-z0-9-]*[A-Za-z0-9])?");
+  private static final Pattern ROLE = Pattern.compile("\\p{L}[\\p{L} -]*\\p{L}");
+  private static final Pattern LONG_NUMBER = Pattern.compile("\\d{6,}");
+  private static final Pattern DATE =
+      Pattern.compile(
+          "(?<!\\d)(?:\\d{4}[-./ ]\\d{1,2}[-./ ]\\d{1,2}"
+              + "|\\d{1,2}[-./ ]\\d{1,2}[-./ ](?:\\d{4}|\\d{2}))(?!\\d)");
+
+  private Wording() {}
+
+  static void reference(String reference, Issues issues) {
+    Place place = new Place.Whole("case reference");
+    boolean sound =
+        REFERENCE.matcher(reference).matches() && reference.length() <= LONGEST_REFERENCE;
+    if (!sound) {
+      issues.error(
+          "L010",
+          place,
+          "`" + cut(reference) + "` is not a case reference",
+          "write letters, digits and hyphens, at most " + LONGEST_REFERENCE + ": R-2026-0042");
+    } else if (identifies(reference)
+        || reference.chars().filter(Character::isDigit).count() > MOST_DIGITS) {
+      issues.error(
+          "L011",
+          place,
+          "it looks like a date of birth or the number of a person",
+          "use a number of your own that says nothing outside your house: at most 5 digits in a"
+              + " row, 8 in all");
+    }
+  }
+
+  static void role(String role, Issues issues) {
+    if (!ROLE.matcher(role).matches() || role.length() > LONGEST_ROLE) {
+      issues.error(
+          "L012",
+          new Place.Whole("role"),
+          "`" + cut(role) + "` is not a role",
+          "write what somebody is, never who: letters, spaces and hyphens, at most "
+              + LONGEST_ROLE);
+    }
+  }
+
+  static void text(String what, String text, Issues issues) {
+    Place place = new Place.Whole(what);
+    boolean control = text.codePoints().anyMatch(Character::isISOControl);
+    if (text.isBlank() || text.length() > LONGEST_TEXT || control) {
+      issues.error(
+          "L013",
+          place,
+          control ? "the text has control characters" : "the text is empty or too long",
+          "one or two sentences, at most " + LONGEST_TEXT + " characters, and nobody's name");
+    } else if (identifies(text)) {
+      issues.error(
+          "L014",
+          place,
+          "the text has a date or a long number in it, which may be that of a person",
+          "say it without, and name nobody");
+    }
+  }
+
+  private static boolean identifies(String text) {
+    return LONG_NUMBER.matcher(text).find() || DATE.matcher(text).find();
+  }
+
+  private static String cut(String text) {
+    return text.length() <= LONGEST_ROLE ? text : text.substring(0, LONGEST_ROLE) + "...";
+  }
+}
