@@ -1,6 +1,9 @@
 package org.cotyla.dmn;
 
-import java.util.stream.Collectors;
+import static java.util.stream.Collectors.joining;
+
+
+import java.util.List;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.CellTest.AnyOf;
 import org.cotyla.expression.CellTest.Anything;
@@ -52,7 +55,7 @@ final class CellWriter {
       return "-";
     }
     if (test instanceof AnyOf any) {
-      return any.tests().stream().map(one -> inner(one, input)).collect(Collectors.joining(", "));
+      return any.tests().stream().map(one -> inner(one, input)).collect(joining(", "));
     }
     if (test instanceof Between between) {
       return interval(between);
@@ -76,13 +79,18 @@ final class CellWriter {
           ? wording.sameAnswer(operand(endpoint))
           : alone(endpoint, input);
     }
-    return test.relation().sign() + " " + formula(endpoint);
+    return test.relation().sign() + " " + endpoint(endpoint);
   }
 
   private String alone(Expression endpoint, Symbol input) {
     return endpoint instanceof Literal literal
         ? wording.alone(literal.value(), input)
-        : formula(endpoint);
+        : endpoint(endpoint);
+  }
+
+  private String endpoint(Expression endpoint) {
+    String text = formula(endpoint);
+    return text.startsWith("if ") ? "(" + text + ")" : text;
   }
 
   /** A formula that may be true or false, and so could be taken for a condition by itself. */
@@ -101,6 +109,17 @@ final class CellWriter {
 
   /** A formula that stands alone; what it is made of stands in brackets. */
   String formula(Expression formula) {
+    List<Expression> guards =
+        NullGuards.isStrict(formula) ? wording.guards(formula) : List.of();
+    if (guards.isEmpty()) {
+      return plain(formula);
+    }
+    String questions =
+        guards.stream().map(guard -> operand(guard) + " = null").collect(joining(" or "));
+    return "if " + questions + " then null else " + plain(formula);
+  }
+
+  private String plain(Expression formula) {
     if (formula instanceof Literal literal) {
       return wording.literal(literal.value());
     }
@@ -111,16 +130,20 @@ final class CellWriter {
       return wording.name(reference.symbol());
     }
     if (formula instanceof Call call) {
-      return wording.call(call, () -> call.arguments().stream().map(this::formula).toList());
+      return wording.call(call, () -> call.arguments().stream().map(this::argument).toList());
     }
     if (formula instanceof Not not) {
       return "not(" + formula(not.operand()) + ")";
     }
     if (formula instanceof Negation negation) {
-      return "-" + operand(negation.operand());
+      return "-" + part(negation.operand());
     }
     if (formula instanceof Arithmetic arithmetic) {
-      return joined(arithmetic.left(), arithmetic.sign().sign(), arithmetic.right());
+      return part(arithmetic.left())
+          + " "
+          + arithmetic.sign().sign()
+          + " "
+          + part(arithmetic.right());
     }
     if (formula instanceof Comparison comparison) {
       return joined(comparison.left(), comparison.relation().sign(), comparison.right());
@@ -145,13 +168,26 @@ final class CellWriter {
   }
 
   private String operand(Expression part) {
-    boolean whole =
+    return inBrackets(part, formula(part));
+  }
+
+  /** A part of what is nothing when the part is: the questions were asked for the whole. */
+  private String part(Expression part) {
+    return inBrackets(part, argument(part));
+  }
+
+  private String argument(Expression part) {
+    return NullGuards.isStrict(part) ? plain(part) : formula(part);
+  }
+
+  private static String inBrackets(Expression part, String text) {
+    boolean isWord =
         part instanceof Reference
             || part instanceof Call
             || part instanceof Not
             || part instanceof Nothing
-            || (part instanceof Literal && !formula(part).startsWith("-"));
-    return whole ? formula(part) : "(" + formula(part) + ")";
+            || part instanceof Literal;
+    return isWord && !text.startsWith("-") && !text.startsWith("if ") ? text : "(" + text + ")";
   }
 
   private String membership(Expression operand, CellTest test) {
@@ -168,7 +204,7 @@ final class CellWriter {
     if (test instanceof AnyOf any) {
       return any.tests().stream()
           .map(one -> "(" + membership(operand, one) + ")")
-          .collect(Collectors.joining(" or "));
+          .collect(joining(" or "));
     }
     return "true";
   }

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.DecisionTable.Output;
@@ -21,14 +24,28 @@ final class ModelBuilder {
 
   private final Protocol protocol;
   private final FeelNames names = new FeelNames();
-  private final ModelWording wording = new ModelWording(names);
-  private final CellWriter cells = new CellWriter(wording);
+  private final ModelWording wording;
+  private final CellWriter cells;
   private final ModelTypes types = new ModelTypes();
   private final List<Node> nodes = new ArrayList<>();
   private String voteType = "";
 
   ModelBuilder(Protocol protocol) {
     this.protocol = protocol;
+    this.wording = new ModelWording(names, neverNothing(protocol));
+    this.cells = new CellWriter(wording);
+  }
+
+  /** What a case must state from the first stage on, and constants. */
+  private static Set<Symbol> neverNothing(Protocol protocol) {
+    return Stream.concat(
+            protocol.givenFields().stream()
+                .filter(field -> field.stage() == 0)
+                .map(Field::symbol),
+            protocol.calculations().stream()
+                .filter(calculation -> calculation.constant().isPresent())
+                .map(Calculation::symbol))
+        .collect(Collectors.toSet());
   }
 
   /** The model's elements and the names of its types. */
@@ -199,7 +216,7 @@ final class ModelBuilder {
               outputs.size() == 1 ? "" : nameOf(output),
               output.symbol().name(),
               types.of(output.symbol()),
-              ordered ? ModelTypes.allowed(output.symbol(), field(output).allowed(), false) : ""));
+              ordered ? ModelTypes.allowed(output.symbol(), field(output).allowed(), true) : ""));
     }
     return columns;
   }

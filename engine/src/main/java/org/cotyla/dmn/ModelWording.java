@@ -24,13 +24,19 @@ final class ModelWording implements Wording {
       StandardFunctions.all().stream().map(FormulaFunction::name).collect(Collectors.toSet());
 
   private final FeelNames names;
+  private final Set<Symbol> neverNothing;
   private final Map<Symbol, String> nameOf = new LinkedHashMap<>();
   private final Map<Symbol, String> giverOf = new LinkedHashMap<>();
   private final Map<String, Node.Host> hosts = new LinkedHashMap<>();
   private Set<String> needs = new LinkedHashSet<>();
 
-  ModelWording(FeelNames names) {
+  /**
+   * @param names where names are taken from
+   * @param neverNothing what has a value in every case
+   */
+  ModelWording(FeelNames names, Set<Symbol> neverNothing) {
     this.names = names;
+    this.neverNothing = Set.copyOf(neverNothing);
   }
 
   /** Gives the symbol its name in the model. */
@@ -99,6 +105,12 @@ final class ModelWording implements Wording {
   private Node.Host host(Expression.Call call) {
     String name = names.of(call.function().name() + " " + (hosts.size() + 1));
     return new Node.Host("host-" + (hosts.size() + 1), new HostValue(name, call));
+  }
+
+  @Override
+  public List<Expression> guards(Expression part) {
+    return NullGuards.of(
+        part, call -> !STANDARD.contains(call.function().name()), neverNothing::contains);
   }
 
   @Override
