@@ -115,7 +115,7 @@ final class CellWriter {
       return plain(formula);
     }
     String questions =
-        guards.stream().map(guard -> operand(guard) + " = null").collect(joining(" or "));
+        guards.stream().map(this::formula).collect(joining(" or "));
     return "if " + questions + " then null else " + plain(formula);
   }
 

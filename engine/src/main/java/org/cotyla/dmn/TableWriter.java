@@ -54,11 +54,12 @@ final class TableWriter {
     if (!output.order().isEmpty()) {
       xml.open("outputValues").text("text", output.order()).close();
     }
+    // No default result is nothing, so nothing needs none.
     table
         .defaults()
-        .ifPresent(
-            row ->
-                xml.open("defaultOutputEntry").text("text", row.results().get(place)).close());
+        .map(row -> row.results().get(place))
+        .filter(result -> !result.equals("null"))
+        .ifPresent(result -> xml.open("defaultOutputEntry").text("text", result).close());
     xml.close();
   }
 

@@ -20,7 +20,7 @@ interface Wording {
   /** A call; its arguments are written only when they are asked for. */
   String call(Expression.Call call, Supplier<List<String>> arguments);
 
-  /** Whether anything must be asked to be nothing before the part is worked out. */
+  /** The questions that must all be answered with no before the part is worked out. */
   List<Expression> guards(Expression part);
 
   /** A yes/no question that the input must answer as it is answered itself. */
