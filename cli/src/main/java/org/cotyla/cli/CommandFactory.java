@@ -17,6 +17,12 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == ReplanCommand.class) {
       return type.cast(new ReplanCommand(terminal));
     }
+    if (type == ExportDmnCommand.class) {
+      return type.cast(new ExportDmnCommand(terminal));
+    }
+    if (type == ImportDmnCommand.class) {
+      return type.cast(new ImportDmnCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 
 import java.util.List;
+import java.util.Optional;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.CellTest.AnyOf;
 import org.cotyla.expression.CellTest.Anything;
@@ -64,9 +65,24 @@ final class CellWriter {
       return compared(compared, input);
     }
     if (test instanceof Condition condition) {
-      return formula(condition.condition());
+      return ownComparison(condition)
+          .map(own -> compared(own, input))
+          .orElseGet(() -> formula(condition.condition()));
     }
     return "not(" + inner(((NoneOf) test).inner(), input) + ")";
+  }
+
+  /** The plain test that a condition of the form {@code ? < 5} is. */
+  static Optional<Compared> ownComparison(Condition condition) {
+    boolean isOwn =
+        condition.condition() instanceof Comparison comparison
+            && comparison.left().equals(new Reference(condition.input()));
+    return isOwn
+        ? Optional.of(
+            new Compared(
+                ((Comparison) condition.condition()).relation(),
+                ((Comparison) condition.condition()).right()))
+        : Optional.empty();
   }
 
   private String compared(Compared test, Symbol input) {
@@ -108,7 +124,8 @@ final class CellWriter {
   }
 
   /** A formula that stands alone; what it is made of stands in brackets. */
-  String formula(Expression formula) {
+  String formula(Expression given) {
+    Expression formula = wording.simplified(given);
     List<Expression> guards =
         NullGuards.isStrict(formula) ? wording.guards(formula) : List.of();
     if (guards.isEmpty()) {
@@ -168,12 +185,12 @@ final class CellWriter {
   }
 
   private String operand(Expression part) {
-    return inBrackets(part, formula(part));
+    return inBrackets(wording.simplified(part), formula(part));
   }
 
   /** A part of what is nothing when the part is: the questions were asked for the whole. */
   private String part(Expression part) {
-    return inBrackets(part, argument(part));
+    return inBrackets(wording.simplified(part), argument(part));
   }
 
   private String argument(Expression part) {

@@ -108,6 +108,11 @@ final class ModelWording implements Wording {
   }
 
   @Override
+  public Expression simplified(Expression formula) {
+    return formula;
+  }
+
+  @Override
   public List<Expression> guards(Expression part) {
     return NullGuards.of(
         part, call -> !STANDARD.contains(call.function().name()), neverNothing::contains);

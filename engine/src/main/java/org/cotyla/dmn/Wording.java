@@ -20,6 +20,9 @@ interface Wording {
   /** A call; its arguments are written only when they are asked for. */
   String call(Expression.Call call, Supplier<List<String>> arguments);
 
+  /** The formula without what this side has no use for. */
+  Expression simplified(Expression formula);
+
   /** The questions that must all be answered with no before the part is worked out. */
   List<Expression> guards(Expression part);
 
