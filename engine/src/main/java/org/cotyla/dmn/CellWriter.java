@@ -2,7 +2,6 @@ package org.cotyla.dmn;
 
 import static java.util.stream.Collectors.joining;
 
-
 import java.util.List;
 import java.util.Optional;
 import org.cotyla.expression.CellTest;
@@ -126,13 +125,11 @@ final class CellWriter {
   /** A formula that stands alone; what it is made of stands in brackets. */
   String formula(Expression given) {
     Expression formula = wording.simplified(given);
-    List<Expression> guards =
-        NullGuards.isStrict(formula) ? wording.guards(formula) : List.of();
+    List<Expression> guards = NullGuards.isStrict(formula) ? wording.guards(formula) : List.of();
     if (guards.isEmpty()) {
       return plain(formula);
     }
-    String questions =
-        guards.stream().map(this::formula).collect(joining(" or "));
+    String questions = guards.stream().map(this::formula).collect(joining(" or "));
     return "if " + questions + " then null else " + plain(formula);
   }
 

@@ -50,10 +50,7 @@ public final class DmnExport {
 
   /** The name in the model of what works the symbol out, be it a calculation or a decision. */
   public Optional<String> decision(Symbol symbol) {
-    return built.nodes().stream()
-        .filter(node -> gives(node, symbol))
-        .map(Node::name)
-        .findFirst();
+    return built.nodes().stream().filter(node -> gives(node, symbol)).map(Node::name).findFirst();
   }
 
   private static boolean gives(Node node, Symbol symbol) {

@@ -15,5 +15,4 @@ public record HostValue(String name, Expression.Call call) {
   public String formula() {
     return call.print();
   }
-
 }

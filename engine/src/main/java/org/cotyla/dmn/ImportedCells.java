@@ -29,8 +29,7 @@ final class ImportedCells {
    */
   ImportedCells(Map<Symbol, String> names, Set<Symbol> choices) {
     this.parser =
-        new CellParser(
-            new Vocabulary(names.keySet(), StandardFunctions.all()), Dialect.STRICT);
+        new CellParser(new Vocabulary(names.keySet(), StandardFunctions.all()), Dialect.STRICT);
     this.writer = new CellWriter(new WorkbookWording(names, choices));
   }
 
@@ -60,7 +59,9 @@ final class ImportedCells {
   private static void refuseConditions(CellTest test) throws NotHeldException {
     if (test instanceof Condition condition && CellWriter.ownComparison(condition).isEmpty()) {
       throw new NotHeldException(
-          "`" + condition.print() + "` is a condition of full FEEL, which no cell of a workbook has");
+          "`"
+              + condition.print()
+              + "` is a condition of full FEEL, which no cell of a workbook has");
     }
     if (test instanceof CellTest.NoneOf none) {
       refuseConditions(none.inner());

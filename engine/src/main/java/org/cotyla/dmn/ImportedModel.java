@@ -126,7 +126,9 @@ final class ImportedModel {
           element,
           typeRef.isEmpty()
               ? "states no type; it is brought in as a text"
-              : "has the type `" + typeRef + "`, which a workbook has not; it is brought in as a text");
+              : "has the type `"
+                  + typeRef
+                  + "`, which a workbook has not; it is brought in as a text");
     }
     return kind.orElse(ANY_TEXT);
   }
@@ -135,8 +137,7 @@ final class ImportedModel {
     List<Map<String, String>> host = WorkbookLines.of(input, "host");
     if (!host.isEmpty()) {
       String formula = host.get(0).getOrDefault("expression", "");
-      names.stands(
-          input.attribute("name"), formula, kind(input).type());
+      names.stands(input.attribute("name"), formula, kind(input).type());
       return;
     }
     if (input.attribute("name").isEmpty()) {
@@ -205,7 +206,12 @@ final class ImportedModel {
     if (name == null) {
       return;
     }
-    String text = decision.child("literalExpression").flatMap(e -> e.child("text")).map(XmlElement::text).orElse("");
+    String text =
+        decision
+            .child("literalExpression")
+            .flatMap(e -> e.child("text"))
+            .map(XmlElement::text)
+            .orElse("");
     Map<String, String> entries = new LinkedHashMap<>();
     entries.put("meaning", decision.child("description").map(XmlElement::text).orElse(""));
     WorkbookLines.of(decision, "calculation").forEach(entries::putAll);
@@ -227,10 +233,21 @@ final class ImportedModel {
             || WorkbookLines.has(decision, "option");
     if (!isRead) {
       List<String> logic =
-          List.of("context", "invocation", "functionDefinition", "relation", "list", "conditional",
-              "filter", "for", "some", "every");
+          List.of(
+              "context",
+              "invocation",
+              "functionDefinition",
+              "relation",
+              "list",
+              "conditional",
+              "filter",
+              "for",
+              "some",
+              "every");
       String what =
-          logic.stream().filter(kind -> decision.child(kind).isPresent()).findFirst()
+          logic.stream()
+              .filter(kind -> decision.child(kind).isPresent())
+              .findFirst()
               .map(kind -> "is a boxed " + kind + ", which a workbook has no place for")
               .orElse("has no logic");
       remark(decision, what);

@@ -12,8 +12,7 @@ import org.cotyla.issue.CellRef;
 final class ImportedTable {
 
   /** A row; the lists grow with the table's columns. */
-  record Row(
-      String id, List<String> tests, List<String> results, String because, String sources) {}
+  record Row(String id, List<String> tests, List<String> results, String because, String sources) {}
 
   private final Map<String, String> head;
   final List<String> when = new ArrayList<>();

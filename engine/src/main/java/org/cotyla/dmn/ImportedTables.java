@@ -168,5 +168,4 @@ final class ImportedTables {
   List<Map<String, String>> calculations() {
     return calculations;
   }
-
 }

@@ -60,8 +60,7 @@ final class ImportedTypes {
     if (item == null || !seen.add(name)) {
       return Optional.ofNullable(PLAIN.get(name)).map(type -> new Kind(type, List.of(), ""));
     }
-    Optional<Kind> base =
-        kind(item.child("typeRef").map(XmlElement::text).orElse(""), seen);
+    Optional<Kind> base = kind(item.child("typeRef").map(XmlElement::text).orElse(""), seen);
     String allowed = item.textOf("allowedValues");
     String tests = allowed.isEmpty() ? item.textOf("typeConstraint") : allowed;
     return base.map(kind -> tests.isEmpty() ? kind : narrowed(kind, tests));

@@ -39,9 +39,7 @@ final class ModelBuilder {
   /** What a case must state from the first stage on, and constants. */
   private static Set<Symbol> neverNothing(Protocol protocol) {
     return Stream.concat(
-            protocol.givenFields().stream()
-                .filter(field -> field.stage() == 0)
-                .map(Field::symbol),
+            protocol.givenFields().stream().filter(field -> field.stage() == 0).map(Field::symbol),
             protocol.calculations().stream()
                 .filter(calculation -> calculation.constant().isPresent())
                 .map(Calculation::symbol))
@@ -106,7 +104,8 @@ final class ModelBuilder {
     for (int i = 0; i < protocol.decisions().size(); i++) {
       List<Output> outputs = protocol.decisions().get(i).outputs();
       for (int k = 0; k < outputs.size(); k++) {
-        wording.define(outputs.get(k).symbol(), outputs.size() == 1 ? id("decision", i) : partId(i, k));
+        wording.define(
+            outputs.get(k).symbol(), outputs.size() == 1 ? id("decision", i) : partId(i, k));
       }
     }
     for (int i = 0; i < protocol.rankings().size(); i++) {
@@ -125,13 +124,18 @@ final class ModelBuilder {
         nodes.add(node(partId(place, k), nameOf(outputs.get(k)), table, outputs.subList(k, k + 1)));
       }
     } else {
-      Node.Table whole = node(id("decision", place), names.of(table.name() + " results"), table, outputs);
+      Node.Table whole =
+          node(id("decision", place), names.of(table.name() + " results"), table, outputs);
       nodes.add(whole);
       for (int k = 0; k < outputs.size(); k++) {
         Output output = outputs.get(k);
         nodes.add(
             new Node.Part(
-                partId(place, k), nameOf(output), output.symbol(), whole.name(), Set.of(whole.id())));
+                partId(place, k),
+                nameOf(output),
+                output.symbol(),
+                whole.name(),
+                Set.of(whole.id())));
       }
     }
   }
@@ -178,8 +182,7 @@ final class ModelBuilder {
   private TableText.Rule rule(Row row, DecisionTable table, List<Output> outputs) {
     List<String> tests = new ArrayList<>();
     for (int i = 0; i < row.tests().size(); i++) {
-      tests.add(
-          cells.test(row.tests().get(i).prepared().test(), table.inputs().get(i).symbol()));
+      tests.add(cells.test(row.tests().get(i).prepared().test(), table.inputs().get(i).symbol()));
     }
     List<String> results =
         row.vote()

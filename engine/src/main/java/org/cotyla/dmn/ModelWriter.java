@@ -237,7 +237,8 @@ final class ModelWriter {
 
   private void source(Source source) {
     Map<String, String> entries = WorkbookEntries.of(source);
-    xml.open("knowledgeSource", "id", sourceIds.getOrDefault(source.key(), ""), "name", source.key());
+    xml.open(
+        "knowledgeSource", "id", sourceIds.getOrDefault(source.key(), ""), "name", source.key());
     xml.text("description", source.citation());
     extension("source", entries);
     xml.text("type", source.certainty().word());

@@ -34,8 +34,7 @@ final class Rows {
     }
     Map<Integer, List<Node>> byLevel = new TreeMap<>();
     for (Node node : nodes.values()) {
-      int level =
-          node.needs().isEmpty() ? lowestUser.getOrDefault(node.id(), 1) - 1 : level(node);
+      int level = node.needs().isEmpty() ? lowestUser.getOrDefault(node.id(), 1) - 1 : level(node);
       byLevel.computeIfAbsent(level, none -> new ArrayList<>()).add(node);
     }
     List<List<Node>> rows = new ArrayList<>();

@@ -108,8 +108,7 @@ final class TableReading {
 
   private void row(XmlElement rule, int place) {
     Map<String, String> annotations = annotations(rule);
-    String id =
-        ids.of(annotations.getOrDefault("id", rule.attribute("id")), place);
+    String id = ids.of(annotations.getOrDefault("id", rule.attribute("id")), place);
     List<String> tests = new ArrayList<>();
     List<XmlElement> entries = rule.children("inputEntry").toList();
     for (int i = 0; i < inputs.size(); i++) {
@@ -129,8 +128,7 @@ final class TableReading {
                 .map(XmlElement::text)
                 .orElse(String.join("; ", annotations.values())));
     sheet.rows.add(
-        new ImportedTable.Row(
-            id, tests, results, because, annotations.getOrDefault("source", "")));
+        new ImportedTable.Row(id, tests, results, because, annotations.getOrDefault("source", "")));
   }
 
   private static String text(XmlElement entry) {
@@ -138,8 +136,7 @@ final class TableReading {
   }
 
   private String result(String text, int column, String where) {
-    String result =
-        cell(() -> cells.result(text, kinds.get(column).type()), text, where);
+    String result = cell(() -> cells.result(text, kinds.get(column).type()), text, where);
     return votes && result.equals("null") ? "-" : result;
   }
 

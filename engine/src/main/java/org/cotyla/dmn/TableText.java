@@ -15,7 +15,10 @@ import org.cotyla.protocol.Row;
  */
 record TableText(
     String type,
-    List<InputColumn> inputs, List<OutputColumn> outputs, List<Rule> rules, Optional<Rule> defaults) {
+    List<InputColumn> inputs,
+    List<OutputColumn> outputs,
+    List<Rule> rules,
+    Optional<Rule> defaults) {
 
   /** A column of tests: the name that is tested, and its type. */
   record InputColumn(String expression, String type) {}

@@ -48,8 +48,7 @@ final class TableWriter {
 
   private void output(TableText table, int place) {
     TableText.OutputColumn output = table.outputs().get(place);
-    xml.open(
-        "output", "label", output.label(), "name", output.name(), "typeRef", output.type());
+    xml.open("output", "label", output.label(), "name", output.name(), "typeRef", output.type());
     table.defaults().ifPresent(row -> defaults(row.row()));
     if (!output.order().isEmpty()) {
       xml.open("outputValues").text("text", output.order()).close();

@@ -42,7 +42,6 @@ final class WorkbookLines {
 
   static Map<String, Text> texts(Map<String, String> entries, CellRef at) {
     return entries.entrySet().stream()
-        .collect(
-            Collectors.toMap(Map.Entry::getKey, entry -> new Text(entry.getValue(), at)));
+        .collect(Collectors.toMap(Map.Entry::getKey, entry -> new Text(entry.getValue(), at)));
   }
 }

@@ -88,7 +88,8 @@ final class XmlInput {
                 "the file declares a document type, which no DMN file needs",
                 "do not trust the file");
         case XMLStreamConstants.ENTITY_REFERENCE ->
-            throw refused("the file uses an entity that XML does not have", "do not trust the file");
+            throw refused(
+                "the file uses an entity that XML does not have", "do not trust the file");
         case XMLStreamConstants.START_ELEMENT -> start(xml);
         case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE ->
             text(xml);

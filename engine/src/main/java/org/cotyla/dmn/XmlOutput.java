@@ -117,7 +117,8 @@ final class XmlOutput {
 
   /** XML 1.0 has no place for control characters, whatever a text holds. */
   private static String allowed(String text) {
-    return text.replaceAll("[^\\x09\\x0A\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", SUBSTITUTE);
+    return text.replaceAll(
+        "[^\\x09\\x0A\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", SUBSTITUTE);
   }
 
   private static IllegalStateException inMemory(XMLStreamException failed) {

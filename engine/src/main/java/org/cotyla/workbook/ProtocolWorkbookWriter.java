@@ -31,8 +31,15 @@ public final class ProtocolWorkbookWriter {
   private final Set<String> sheetNames =
       new HashSet<>(
           Set.of(
-              "protocol", "fields", "options", "calculations", "sources", "changes", "safeguards",
-              "cases", "history"));
+              "protocol",
+              "fields",
+              "options",
+              "calculations",
+              "sources",
+              "changes",
+              "safeguards",
+              "cases",
+              "history"));
 
   private ProtocolWorkbookWriter(ProtocolDraft draft) {
     this.draft = draft;

@@ -45,7 +45,8 @@ final class DroolsModel {
         DMNRuntimeBuilder.fromDefaults()
             .buildConfiguration()
             .fromResources(List.of(ResourceFactory.newReaderResource(new StringReader(xml))))
-            .getOrElseThrow(failed -> new IllegalStateException("the export is not a model", failed));
+            .getOrElseThrow(
+                failed -> new IllegalStateException("the export is not a model", failed));
     this.model = runtime.getModels().get(0);
   }
 
@@ -98,8 +99,7 @@ final class DroolsModel {
     if (value.isNothing()) {
       return null;
     }
-    return plain(
-        value.single().orElseThrow(() -> new AssertionError(value + " is not one value")));
+    return plain(value.single().orElseThrow(() -> new AssertionError(value + " is not one value")));
   }
 
   static Object plain(Value value) {

@@ -77,8 +77,7 @@ final class SameAnswer {
   }
 
   private void single(Symbol symbol, PossibleValues value) {
-    compare(
-        symbol.name(), DroolsModel.plain(value), result(export.decision(symbol).orElseThrow()));
+    compare(symbol.name(), DroolsModel.plain(value), result(export.decision(symbol).orElseThrow()));
   }
 
   private void decision(DecisionResult result) {
@@ -94,8 +93,7 @@ final class SameAnswer {
     } else {
       table
           .outputs()
-          .forEach(
-              output -> single(output.symbol(), result.outputs().get(output.symbol().name())));
+          .forEach(output -> single(output.symbol(), result.outputs().get(output.symbol().name())));
     }
   }
 
@@ -161,7 +159,8 @@ final class SameAnswer {
       points.put(String.valueOf(entries.get("name")), (BigDecimal) entries.get("points"));
     }
     for (RankedOption option : ranking.options()) {
-      compare(name + ", points of " + option.name(), option.points().now(), points.get(option.name()));
+      compare(
+          name + ", points of " + option.name(), option.points().now(), points.get(option.name()));
     }
     compare(name + ", ruled out", names(ranking, true), context.get("ruled out"));
     List<?> available =
