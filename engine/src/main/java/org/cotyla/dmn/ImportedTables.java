@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.regex.Pattern;
 import org.cotyla.dmn.ImportedTypes.Kind;
 import org.cotyla.draft.DecisionDraft;
 import org.cotyla.value.ValueType;
@@ -18,6 +19,8 @@ final class ImportedTables {
   interface Results {
     String add(String fileName, String label, Kind kind);
   }
+
+  private static final Pattern FURTHER_PART = Pattern.compile("result-\\d+-(?!1$)\\d+");
 
   private final ImportedNames names;
   private final ImportedTypes types;
@@ -102,8 +105,9 @@ final class ImportedTables {
   void read(ImportedCells cells) {
     for (XmlElement decision : decisions) {
       ImportedTable table = new ImportedTable(head(decision));
+      RowIds rowIds = isFurtherPart(decision) ? new RowIds() : ids;
       TableReading reading =
-          new TableReading(decision, table, names, cells, remarks, ids, calculations);
+          new TableReading(decision, table, names, cells, remarks, rowIds, calculations);
       boolean read =
           reading.read(
               then.getOrDefault(decision, List.of()),
@@ -118,8 +122,7 @@ final class ImportedTables {
   /** An aggregate over several results is one table for each in a model, and one in a workbook. */
   private void add(XmlElement decision, ImportedTable table) {
     boolean isSplit =
-        decision.attribute("id").startsWith("result-")
-            && WorkbookLines.has(decision, "decision")
+        isFurtherPart(decision)
             && !tables.isEmpty()
             && tables.get(tables.size() - 1).name().equals(table.name())
             && tables.get(tables.size() - 1).hasRowsOf(table);
@@ -128,6 +131,12 @@ final class ImportedTables {
     } else {
       tables.add(table);
     }
+  }
+
+  /** Whether an export of ours wrote the table for a second or later result of one sheet. */
+  private static boolean isFurtherPart(XmlElement decision) {
+    return WorkbookLines.has(decision, "decision")
+        && FURTHER_PART.matcher(decision.attribute("id")).matches();
   }
 
   private static Map<String, String> head(XmlElement decision) {

@@ -122,7 +122,12 @@ final class SameAnswer {
       rows.add(row(result.table(), firing.results()));
     }
     if (rows.isEmpty()) {
-      result.table().otherwise().ifPresent(otherwise -> rows.add(defaultRow(result, otherwise)));
+      // A default that is nothing is no default, and so no member of the list.
+      result
+          .table()
+          .otherwise()
+          .map(otherwise -> defaultRow(result, otherwise))
+          .ifPresent(rows::add);
     }
     return rows;
   }
