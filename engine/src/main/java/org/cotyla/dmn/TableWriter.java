@@ -39,25 +39,25 @@ final class TableWriter {
       xml.close().close();
     }
     for (int i = 0; i < table.outputs().size(); i++) {
-      output(table, i);
+      output(table, i, policy == HitPolicy.COUNT);
     }
     ANNOTATIONS.forEach(name -> xml.empty("annotation", "name", name));
     table.rules().forEach(this::rule);
     xml.close();
   }
 
-  private void output(TableText table, int place) {
+  private void output(TableText table, int place, boolean counts) {
     TableText.OutputColumn output = table.outputs().get(place);
     xml.open("output", "label", output.label(), "name", output.name(), "typeRef", output.type());
     table.defaults().ifPresent(row -> defaults(row.row()));
     if (!output.order().isEmpty()) {
       xml.open("outputValues").text("text", output.order()).close();
     }
-    // No default result is nothing, so nothing needs none.
+    // Without a default the result is nothing, but for a count, which then is 0.
     table
         .defaults()
         .map(row -> row.results().get(place))
-        .filter(result -> !result.equals("null"))
+        .filter(result -> counts || !result.equals("null"))
         .ifPresent(result -> xml.open("defaultOutputEntry").text("text", result).close());
     xml.close();
   }
