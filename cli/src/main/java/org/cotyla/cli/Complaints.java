@@ -50,6 +50,13 @@ final class Complaints {
   }
 
   private int rejected(List<Issue> issues) {
+    list(issues);
+    line(count(issues) + "; nothing was done");
+    return Main.FAULTS;
+  }
+
+  /** Every issue with its place and advice. */
+  void list(List<Issue> issues) {
     for (Issue issue : issues) {
       line(
           issue.severity().word()
@@ -61,15 +68,13 @@ final class Complaints {
               + issue.message());
       issue.help().ifPresent(help -> line("      help: " + help));
     }
-    line(count(issues));
-    return Main.FAULTS;
   }
 
-  private static String count(List<Issue> issues) {
+  static String count(List<Issue> issues) {
     long errors = issues.stream().filter(i -> i.severity() == Severity.ERROR).count();
     long others = issues.size() - errors;
     String rest = others == 0 ? "" : ", " + others + (others == 1 ? " remark" : " remarks");
-    return errors + (errors == 1 ? " error" : " errors") + rest + "; nothing was done";
+    return errors + (errors == 1 ? " error" : " errors") + rest;
   }
 
   /** One line, whatever the author of a file wrote into it. */

@@ -37,6 +37,7 @@ class PackageArrowsTest {
               "workbook",
               Set.of("compile", "draft", "protocol", "expression", "issue", "value", "name")),
           Map.entry("finding", Set.of("protocol", "unit", "expression", "issue", "value", "name")),
+          Map.entry("dmn", Set.of("draft", "protocol", "expression", "issue", "value", "name")),
           Map.entry("firing", Set.of("protocol", "expression", "issue", "value")),
           Map.entry("identity", Set.of("protocol", "finding", "expression", "issue", "value")),
           Map.entry(
