@@ -17,6 +17,15 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == ReplanCommand.class) {
       return type.cast(new ReplanCommand(terminal));
     }
+    if (type == WhyCommand.class) {
+      return type.cast(new WhyCommand(terminal));
+    }
+    if (type == WhyNotCommand.class) {
+      return type.cast(new WhyNotCommand(terminal));
+    }
+    if (type == WhatIfCommand.class) {
+      return type.cast(new WhatIfCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

@@ -3,18 +3,22 @@ package org.cotyla.explain;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.cotyla.expression.Expression;
+import org.cotyla.expression.PreparedTest;
 import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Field;
-import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Row;
 import org.cotyla.protocol.Row.Test;
+import org.cotyla.protocol.Step;
 import org.cotyla.value.Interval;
 import org.cotyla.value.Value;
 import org.cotyla.value.Value.NumberValue;
@@ -38,12 +42,19 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
     parts = List.copyOf(parts);
   }
 
-  static FieldClasses of(Protocol protocol, Field field) {
-    Symbol symbol = field.symbol();
-    List<Optional<ValueSet>> regions = tests(protocol, symbol);
+  /**
+   * The classes as far as these steps can tell values apart.
+   *
+   * @param steps whatever the conclusion in question can hang on
+   */
+  static FieldClasses of(Collection<Step> steps, Field field) {
+    Set<Symbol> aliases = aliases(steps, field.symbol());
+    List<Optional<ValueSet>> regions =
+        aliases.stream().flatMap(alias -> tests(steps, alias).stream()).toList();
     boolean whole =
         regions.stream().allMatch(Optional::isPresent)
-            && formulas(protocol).noneMatch(references -> references.contains(symbol));
+            && formulas(steps, aliases)
+                .noneMatch(names -> aliases.stream().anyMatch(names::contains));
     TreeSet<Value> lines = new TreeSet<>();
     regions.stream().flatMap(Optional::stream).forEach(region -> addEnds(region, lines));
     addEnds(field.allowed(), lines);
@@ -51,8 +62,46 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
       field.usual().ifPresent(usual -> addEnds(usual, lines));
       addSteps(lines);
     }
+    Symbol symbol = field.symbol();
     boolean tried = whole || symbol.type() != ValueType.TEXT || symbol.isChoice();
     return new FieldClasses(tried ? parts(field.allowed(), lines) : List.of(), whole);
+  }
+
+  /** The name itself, and the outputs to which some row hands its value on as it is. */
+  private static Set<Symbol> aliases(Collection<Step> steps, Symbol symbol) {
+    Set<Symbol> aliases = new LinkedHashSet<>(Set.of(symbol));
+    boolean grows = true;
+    while (grows) {
+      grows = false;
+      for (DecisionTable table : tables(steps)) {
+        for (Row row : rows(table)) {
+          for (int i = 0; i < row.results().size(); i++) {
+            if (isHandedOn(table, row.results().get(i), aliases)) {
+              grows |= aliases.add(table.outputs().get(i).symbol());
+            }
+          }
+        }
+      }
+    }
+    return aliases;
+  }
+
+  /** An aggregate of several rows is a formula of its own, not a value that is handed on. */
+  private static boolean isHandedOn(DecisionTable table, Row.Result result, Set<Symbol> aliases) {
+    return table.hitPolicy().isSingleHit()
+        && result.expression() instanceof Expression.Reference reference
+        && aliases.contains(reference.symbol());
+  }
+
+  private static List<DecisionTable> tables(Collection<Step> steps) {
+    return steps.stream()
+        .filter(DecisionTable.class::isInstance)
+        .map(DecisionTable.class::cast)
+        .toList();
+  }
+
+  private static List<Row> rows(DecisionTable table) {
+    return Stream.concat(table.rows().stream(), table.otherwise().stream()).toList();
   }
 
   /** A value of the part. */
@@ -90,9 +139,9 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
   }
 
   /** What satisfies each test on the name; nothing where that differs from case to case. */
-  private static List<Optional<ValueSet>> tests(Protocol protocol, Symbol symbol) {
+  private static List<Optional<ValueSet>> tests(Collection<Step> steps, Symbol symbol) {
     List<Optional<ValueSet>> regions = new ArrayList<>();
-    for (DecisionTable table : protocol.decisions()) {
+    for (DecisionTable table : tables(steps)) {
       for (int i = 0; i < table.inputs().size(); i++) {
         if (table.inputs().get(i).symbol().equals(symbol)) {
           for (Row row : table.rows()) {
@@ -104,17 +153,24 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
     return regions;
   }
 
-  /** The names that each formula and each endpoint reads. */
-  private static Stream<Set<Symbol>> formulas(Protocol protocol) {
-    Stream<Set<Symbol>> calculations = protocol.calculations().stream().map(Calculation::needs);
+  /** The names that each formula and each endpoint reads, values handed on as they are aside. */
+  private static Stream<Set<Symbol>> formulas(Collection<Step> steps, Set<Symbol> aliases) {
+    Stream<Set<Symbol>> calculations =
+        steps.stream().filter(Calculation.class::isInstance).map(Step::needs);
     Stream<Set<Symbol>> cells =
-        protocol
-            .allRows()
+        tables(steps).stream()
             .flatMap(
-                row ->
-                    Stream.concat(
-                        row.tests().stream().map(Test::prepared).map(test -> test.references()),
-                        row.results().stream().map(result -> result.expression().references())));
+                table ->
+                    rows(table).stream()
+                        .flatMap(
+                            row ->
+                                Stream.concat(
+                                    row.tests().stream()
+                                        .map(Test::prepared)
+                                        .map(PreparedTest::references),
+                                    row.results().stream()
+                                        .filter(one -> !isHandedOn(table, one, aliases))
+                                        .map(one -> one.expression().references()))));
     return Stream.concat(calculations, cells);
   }
 

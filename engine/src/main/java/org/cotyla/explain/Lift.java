@@ -10,7 +10,8 @@ import org.cotyla.value.ValueSet;
  * @param now the finding as it is
  * @param values the values with which the row does not rule the option out
  * @param isWhole whether these are all such values; otherwise some that were tried
- * @param frees whether the option is then ruled out by no row at all
+ * @param frees whether no row at all rules the option out, or may, with these values; otherwise
+ *     another does
  */
 public record Lift(Datum now, ValueSet values, boolean isWhole, boolean frees) {
 

@@ -1,10 +1,14 @@
 package org.cotyla.explain;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.cotyla.evaluate.Contribution;
 import org.cotyla.evaluate.Engine;
@@ -16,8 +20,8 @@ import org.cotyla.expression.Symbol;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
+import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Effect;
-import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Row;
 import org.cotyla.protocol.Step;
 import org.cotyla.value.PossibleValues;
@@ -34,6 +38,8 @@ final class Lifts {
   private final Recommendation advice;
   private final RankingResult ranking;
   private final RankedOption option;
+  private final Set<Step> relevant;
+  private final Map<Symbol, Step> givers = new HashMap<>();
   private final Map<Datum, List<Trial>> trials = new HashMap<>();
   private final Map<Datum, Boolean> whole = new HashMap<>();
 
@@ -41,10 +47,12 @@ final class Lifts {
     if (engine.protocol() != advice.protocol()) {
       throw new IllegalArgumentException("the answer was not given by this engine's protocol");
     }
+    advice.protocol().steps().forEach(step -> step.gives().forEach(name -> givers.put(name, step)));
     this.engine = engine;
     this.advice = advice;
     this.ranking = ranking;
     this.option = option;
+    this.relevant = relevant();
   }
 
   /**
@@ -82,21 +90,26 @@ final class Lifts {
   private void lift(Row row, Datum datum, List<Lift> lifts) {
     List<Trial> tried = trials.computeIfAbsent(datum, this::trials);
     boolean isWhole = whole.getOrDefault(datum, false);
-    ValueSet values = ValueSet.none(datum.field().symbol().type());
-    boolean frees = true;
+    ValueSet freeing = ValueSet.none(datum.field().symbol().type());
+    ValueSet others = freeing;
     for (Trial trial : tried) {
-      if (!trial.rulings().contains(row.id())) {
-        values = values.union(isWhole ? trial.part() : ValueSet.of(trial.sample()));
-        frees &= trial.rulings().isEmpty();
+      ValueSet values = isWhole ? trial.part() : ValueSet.of(trial.sample());
+      if (trial.rulings().isEmpty()) {
+        freeing = freeing.union(values);
+      } else if (!trial.rulings().contains(row.id())) {
+        others = others.union(values);
       }
     }
-    if (!values.isEmpty()) {
-      lifts.add(new Lift(datum, values, isWhole, frees));
+    if (!freeing.isEmpty()) {
+      lifts.add(new Lift(datum, freeing, isWhole, true));
+    }
+    if (!others.isEmpty()) {
+      lifts.add(new Lift(datum, others, isWhole, false));
     }
   }
 
   private List<Trial> trials(Datum datum) {
-    FieldClasses classes = FieldClasses.of(advice.protocol(), datum.field());
+    FieldClasses classes = FieldClasses.of(relevant, datum.field());
     whole.put(datum, classes.isWhole());
     return classes.parts().stream().map(part -> trial(datum, part)).toList();
   }
@@ -125,21 +138,18 @@ final class Lifts {
     return new Trial(part, sample, rulings);
   }
 
-  /** Every name that the row's table can hang on, however far away. */
+  /** Every name that the row can hang on, however far away. */
   private Set<Symbol> upstream(Reason reason) {
-    Protocol protocol = advice.protocol();
-    Map<Symbol, Step> givers = new HashMap<>();
-    protocol.steps().forEach(step -> step.gives().forEach(name -> givers.put(name, step)));
+    DecisionTable table = reason.contribution().firing().table();
+    // In a list each row hangs on its own tests alone.
+    return upstream(table.hitPolicy().isList() ? read(table, reason.row()) : table.needs());
+  }
+
+  private Set<Symbol> upstream(Set<Symbol> names) {
     Set<Symbol> upstream = new HashSet<>();
-    List<Symbol> next = new ArrayList<>();
-    boolean alone = reason.contribution().firing().table().hitPolicy().isList();
-    if (alone) {
-      next.addAll(read(reason));
-    } else {
-      next.addAll(reason.contribution().firing().table().needs());
-    }
+    Deque<Symbol> next = new ArrayDeque<>(names);
     while (!next.isEmpty()) {
-      Symbol symbol = next.remove(next.size() - 1);
+      Symbol symbol = next.pop();
       Step giver = givers.get(symbol);
       if (upstream.add(symbol) && giver != null) {
         next.addAll(giver.needs());
@@ -148,13 +158,30 @@ final class Lifts {
     return upstream;
   }
 
-  /** In a list each row hangs on its own tests alone. */
-  private static Set<Symbol> read(Reason reason) {
+  /** All steps that can tell whether some row rules the option out. */
+  private Set<Step> relevant() {
+    Set<Step> relevant = new LinkedHashSet<>();
     Set<Symbol> names = new HashSet<>();
-    Row row = reason.row();
+    for (DecisionTable voter : ranking.ranking().voters()) {
+      boolean rules =
+          voter.rows().stream()
+              .flatMap(row -> row.vote().stream())
+              .anyMatch(
+                  vote -> vote.effect() == Effect.RULE_OUT && vote.option().equals(option.name()));
+      if (rules) {
+        relevant.add(voter);
+        names.addAll(voter.needs());
+      }
+    }
+    upstream(names).stream().map(givers::get).filter(Objects::nonNull).forEach(relevant::add);
+    return relevant;
+  }
+
+  private static Set<Symbol> read(DecisionTable table, Row row) {
+    Set<Symbol> names = new HashSet<>();
     for (int i = 0; i < row.tests().size(); i++) {
       if (!row.tests().get(i).prepared().isAnything()) {
-        names.add(reason.contribution().firing().table().inputs().get(i).symbol());
+        names.add(table.inputs().get(i).symbol());
         names.addAll(row.tests().get(i).prepared().references());
       }
     }

@@ -1,0 +1,76 @@
+package org.cotyla.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.cotyla.evaluate.Firing;
+import org.cotyla.expression.Symbol;
+import org.cotyla.protocol.Row;
+import org.cotyla.value.PossibleValues;
+import org.cotyla.value.Truth;
+
+/** A row's tests with the values that met them, in words. */
+final class TestWords {
+
+  private final KnownValues known;
+
+  TestWords(KnownValues known) {
+    this.known = known;
+  }
+
+  /**
+   * All that say something: {@code defect class = 3A; contact = 45 %, meets < floor (floor = 50)}.
+   */
+  String all(Firing firing) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < firing.row().tests().size(); i++) {
+      Row.Test test = firing.row().tests().get(i);
+      if (!test.prepared().isAnything()) {
+        words.add(one(firing, i, test));
+      }
+    }
+    return words.isEmpty() ? "whatever the findings" : String.join("; ", words);
+  }
+
+  /** Those that hang on open data: {@code contact is < floor (floor = 50 %), not stated}. */
+  String open(Firing firing) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < firing.row().tests().size(); i++) {
+      if (firing.truths().get(i) == Truth.OPEN) {
+        Row.Test test = firing.row().tests().get(i);
+        Symbol input = firing.table().inputs().get(i).symbol();
+        String now = known.inWords(input, firing.seen().get(i));
+        words.add(
+            input.name()
+                + " meets "
+                + plain(test)
+                + known.endpointValues(test)
+                + " (it is "
+                + now
+                + ")");
+      }
+    }
+    return Words.and(words);
+  }
+
+  private String one(Firing firing, int place, Row.Test test) {
+    Symbol input = firing.table().inputs().get(place).symbol();
+    PossibleValues seen = firing.seen().get(place);
+    String value = input.name() + " = " + known.inWords(input, seen);
+    boolean nothing = seen.isNothing() && test.text().strip().equals("null");
+    boolean saysTheSame =
+        nothing || seen.single().filter(one -> one.plain().equals(plain(test))).isPresent();
+    String meets = firing.truths().get(place) == Truth.OPEN ? ", may meet " : ", meets ";
+    return saysTheSame ? value : value + meets + plain(test) + known.endpointValues(test);
+  }
+
+  /** A test that is one quoted word says the same without its quotation marks. */
+  static String plain(Row.Test test) {
+    return plain(test.text());
+  }
+
+  static String plain(String test) {
+    boolean quoted = test.length() > 2 && test.startsWith("\"") && test.endsWith("\"");
+    boolean one = quoted && test.indexOf('"', 1) == test.length() - 1;
+    return one ? test.substring(1, test.length() - 1) : test;
+  }
+}
