@@ -87,9 +87,7 @@ class WhyTest {
         .hasMessageContaining("C042")
         .hasMessageContaining("did you mean `clay pot`?");
     assertThatThrownBy(
-            () ->
-                AskedOption.find(
-                    ENGINE.protocol(), "clay pit", Optional.of("pots and pans")))
+            () -> AskedOption.find(ENGINE.protocol(), "clay pit", Optional.of("pots and pans")))
         .hasMessageContaining("C042")
         .hasMessageContaining("C044");
   }

@@ -83,7 +83,9 @@ public final class WhatIfAnswer {
         new Columns(
             page,
             whatIf.changed().stream().mapToInt(field -> field.name().length()).max().orElse(0));
-    columns.row("", "as it is", "supposed");
+    if (!comparison.findings().isEmpty()) {
+      columns.row("", "as it is", "supposed");
+    }
     List<String> same = new ArrayList<>();
     for (Field field : whatIf.changed()) {
       Optional<FindingChange> change =

@@ -35,10 +35,9 @@ public final class WhyNotAnswer {
     KnownValues known = new KnownValues(advice);
     ReasonLines lines = new ReasonLines(page, advice.protocol(), known);
     new OpeningPart(page).write(advice, today);
-    page.heading(
-        "Why not "
-            + whyNot.option().name()
-            + whyNot.against().map(other -> ", against " + other.name()).orElse(""));
+    String against = whyNot.against().map(other -> ", against " + other.name()).orElse("");
+    boolean stands = whyNot.verdict() == WhyNot.Verdict.STANDS_BEFORE;
+    page.heading((stands ? "" : "Why not ") + whyNot.option().name() + against);
     page.paragraph(2, verdict(whyNot));
     new RulingPart(page, known, lines).write(whyNot.rulings());
     separations(page, whyNot, lines);

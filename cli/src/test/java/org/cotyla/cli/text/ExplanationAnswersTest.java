@@ -80,8 +80,7 @@ class ExplanationAnswersTest {
 
   private static String whatIf(int width, String field, String value) {
     WhatIf whatIf =
-        WhatIf.of(
-            ANKLE, AnkleCases.named("complete"), List.of(Supposition.written(field, value)));
+        WhatIf.of(ANKLE, AnkleCases.named("complete"), List.of(Supposition.written(field, value)));
     return new WhatIfAnswer(width, Style.PLAIN).write(whatIf, TODAY);
   }
 

@@ -53,7 +53,6 @@ public class ExplanationBenchmark {
 
   @Benchmark
   public WhatIf whatIf() {
-    return WhatIf.of(
-        engine, given, List.of(Supposition.written("hip centre migration", "1.2 cm")));
+    return WhatIf.of(engine, given, List.of(Supposition.written("hip centre migration", "1.2 cm")));
   }
 }

@@ -111,8 +111,7 @@ class ExplanationLawsTest {
         for (RankedOption option : ranking.ruledOut()) {
           if (rulings++ % EVERY_SO_MANY == 0) {
             AskedOption asked = AskedOption.find(ENGINE.protocol(), option.name());
-            for (Ruling ruling :
-                WhyNot.of(ENGINE, advice, asked, Optional.empty()).rulings()) {
+            for (Ruling ruling : WhyNot.of(ENGINE, advice, asked, Optional.empty()).rulings()) {
               found.merge(ruling.lifts().isEmpty(), 1, Integer::sum);
               for (Lift lift : ruling.lifts()) {
                 for (Interval part : lift.values().parts()) {
