@@ -109,7 +109,7 @@ final class Premises {
           .decision(table.name())
           .ifPresent(
               result -> {
-                result.counting().forEach(firing -> names.addAll(readBy(firing)));
+                result.counting().forEach(firing -> names.addAll(restsOn(firing)));
                 if (result.mayBeByDefault()) {
                   table.inputs().forEach(input -> names.add(input.symbol()));
                   table.otherwise().ifPresent(row -> names.addAll(inResults(row)));
@@ -117,6 +117,16 @@ final class Premises {
               });
     }
     return List.copyOf(names);
+  }
+
+  /** A row without tests of its own counts since the rows before it fail on the table's inputs. */
+  private static Set<Symbol> restsOn(Firing firing) {
+    Set<Symbol> names = new LinkedHashSet<>();
+    if (firing.tests().isEmpty() && firing.table().hitPolicy().isSingleHit()) {
+      firing.table().inputs().forEach(input -> names.add(input.symbol()));
+    }
+    names.addAll(readBy(firing));
+    return names;
   }
 
   /** What a row's tests and results read, in the order of the sheet. */

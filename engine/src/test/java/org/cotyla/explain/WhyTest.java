@@ -52,6 +52,15 @@ class WhyTest {
   }
 
   @Test
+  @DisplayName("rests a row without tests of its own on what the rows before it fail on")
+  void catchAll() {
+    Why why = why(Map.of("seed depth", 12, "soil", "loam", "watered", true), "peat pot");
+    Premise.Decided vigour = (Premise.Decided) why.premises().get(0);
+    assertThat(vigour.rows()).extracting(row -> row.row().id()).containsExactly("VI-4");
+    assertThat(names(vigour.restsOn())).containsExactly("root colour", "seed depth", "watered");
+  }
+
+  @Test
   @DisplayName("gives every name that a node rests on as a later node")
   void everyNameIsGiven() {
     for (String option : List.of("clay pot", "peat pot", "open ground")) {

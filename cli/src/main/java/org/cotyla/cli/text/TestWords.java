@@ -2,8 +2,11 @@ package org.cotyla.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.cotyla.evaluate.Firing;
+import org.cotyla.evaluate.Standing;
 import org.cotyla.expression.Symbol;
+import org.cotyla.protocol.HitPolicy;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Truth;
@@ -28,7 +31,25 @@ final class TestWords {
         words.add(one(firing, i, test));
       }
     }
-    return words.isEmpty() ? "whatever the findings" : String.join("; ", words);
+    boolean later = firing.table().hitPolicy() == HitPolicy.FIRST && firing.row().position() > 0;
+    if (!later) {
+      return words.isEmpty() ? "whatever the findings" : String.join("; ", words);
+    }
+    boolean decides = firing.standing() == Standing.DECIDES;
+    String before = decides ? "no row before it matches" : "unless a row before it matches";
+    return words.isEmpty()
+        ? before + " " + inputs(firing)
+        : String.join("; ", words) + "; " + before;
+  }
+
+  /** What the rows before it were tested on. */
+  private String inputs(Firing firing) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < firing.table().inputs().size(); i++) {
+      Symbol input = firing.table().inputs().get(i).symbol();
+      words.add(input.name() + " = " + known.inWords(input, firing.seen().get(i)));
+    }
+    return words.stream().distinct().collect(Collectors.joining("; ", "(", ")"));
   }
 
   /** Those that hang on open data: {@code contact is < floor (floor = 50 %), not stated}. */
