@@ -29,7 +29,10 @@ import picocli.CommandLine.Option;
       CheckpointCommand.class,
       VerifyCommand.class,
       ExportDmnCommand.class,
-      ImportDmnCommand.class
+      ImportDmnCommand.class,
+      WhyCommand.class,
+      WhyNotCommand.class,
+      WhatIfCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

@@ -8,11 +8,13 @@ import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankingResult;
 import org.cotyla.explain.DecisionChange;
 import org.cotyla.explain.DecisionChange.OutputChange;
+import org.cotyla.explain.FindingChange;
 import org.cotyla.explain.OptionChange;
 import org.cotyla.explain.RankingChange;
 import org.cotyla.explain.RowChange;
 import org.cotyla.explain.RowChange.Part;
 import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Vote;
 import org.cotyla.value.Value;
 
@@ -25,6 +27,24 @@ final class ChangeWriter {
   ChangeWriter(JsonGenerator json, ValuesJson values) {
     this.json = json;
     this.values = values;
+  }
+
+  /** The findings that are known differently. */
+  void findings(List<FindingChange> findings) throws IOException {
+    json.writeArrayFieldStart("findings");
+    for (FindingChange change : findings) {
+      Field field = change.field();
+      json.writeStartObject();
+      json.writeStringField("field", field.name());
+      json.writeStringField("unit", field.unit());
+      json.writeStringField("change", change.kind().word());
+      json.writeFieldName("before");
+      values.write(change.before().value(), field.symbol());
+      json.writeFieldName("after");
+      values.write(change.after().value(), field.symbol());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   void decision(DecisionChange change) throws IOException {

@@ -74,7 +74,7 @@ final class DecisionWriter {
     json.writeEndObject();
   }
 
-  private void firing(Firing firing) throws IOException {
+  void firing(Firing firing) throws IOException {
     json.writeStartObject();
     json.writeStringField("decision", firing.table().name());
     json.writeStringField("row", firing.row().id());
@@ -124,7 +124,7 @@ final class DecisionWriter {
     json.writeEndObject();
   }
 
-  private void row(Row row) throws IOException {
+  void row(Row row) throws IOException {
     json.writeStartObject();
     json.writeStringField("row", row.id());
     json.writeStringField("cell", row.at().plain());

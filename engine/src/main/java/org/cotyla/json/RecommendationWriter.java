@@ -98,7 +98,7 @@ final class RecommendationWriter {
     json.writeEndObject();
   }
 
-  private static String knowledge(Datum datum) {
+  static String knowledge(Datum datum) {
     return switch (datum.knowledge()) {
       case RECORDED -> "recorded";
       case PARTLY -> "partly";

@@ -8,7 +8,6 @@ import org.cotyla.evaluate.MissingDatum;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.explain.Comparison;
 import org.cotyla.explain.DecisionChange;
-import org.cotyla.explain.FindingChange;
 import org.cotyla.explain.RankingChange;
 import org.cotyla.explain.Replan;
 import org.cotyla.json.RecordedPlan.Origin;
@@ -21,15 +20,13 @@ final class ReplanWriter {
   private final JsonGenerator json;
   private final Replan replan;
   private final Comparison comparison;
-  private final ValuesJson values;
   private final ChangeWriter changes;
 
   ReplanWriter(JsonGenerator json, Replan replan) {
     this.json = json;
     this.replan = replan;
     this.comparison = replan.comparison();
-    this.values = new ValuesJson(json);
-    this.changes = new ChangeWriter(json, values);
+    this.changes = new ChangeWriter(json, new ValuesJson(json));
   }
 
   void write(Optional<Origin> origin) throws IOException {
@@ -91,20 +88,7 @@ final class ReplanWriter {
   }
 
   private void findings() throws IOException {
-    json.writeArrayFieldStart("findings");
-    for (FindingChange change : comparison.findings()) {
-      Field field = change.field();
-      json.writeStartObject();
-      json.writeStringField("field", field.name());
-      json.writeStringField("unit", field.unit());
-      json.writeStringField("change", change.kind().word());
-      json.writeFieldName("before");
-      values.write(change.before().value(), field.symbol());
-      json.writeFieldName("after");
-      values.write(change.after().value(), field.symbol());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    changes.findings(comparison.findings());
     strings("restated", replan.restated().stream().map(Field::name).toList());
   }
 

@@ -19,6 +19,7 @@ import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Truth;
+import org.cotyla.value.ValueSet;
 
 /** What every name of a case came to, in words with its unit. */
 public final class KnownValues {
@@ -27,6 +28,7 @@ public final class KnownValues {
 
   private final Map<Symbol, PossibleValues> values = new HashMap<>();
   private final Map<Symbol, String> units = new HashMap<>();
+  private final Map<Symbol, ValueSet> allowed = new HashMap<>();
   private final Map<Symbol, CellRef> formulas = new HashMap<>();
   private final Set<Symbol> notStated = new HashSet<>();
 
@@ -39,6 +41,7 @@ public final class KnownValues {
     }
     for (Field field : advice.protocol().fields()) {
       units.put(field.symbol(), field.unit());
+      allowed.put(field.symbol(), field.allowed());
     }
     for (Calculation calculation : advice.protocol().calculations()) {
       units.put(calculation.symbol(), calculation.unit());
@@ -73,6 +76,35 @@ public final class KnownValues {
     String unit = units.getOrDefault(symbol, "");
     boolean bare = unit.isEmpty() || value.isNothing();
     return Words.values(value, symbol) + (bare ? "" : " " + unit);
+  }
+
+  /** Words about a name's values with its unit. */
+  String withUnit(Symbol symbol, String words) {
+    String unit = units.getOrDefault(symbol, "");
+    return unit.isEmpty() ? words : words + " " + unit;
+  }
+
+  /** All that a name may be. */
+  ValueSet allowed(Symbol symbol) {
+    return allowed.getOrDefault(symbol, ValueSet.all(symbol.type()));
+  }
+
+  /**
+   * The values of the names that stand in a test, without their cells; empty when there are none.
+   */
+  String endpointValues(Row.Test test) {
+    List<String> names =
+        test.prepared().test().references().stream()
+            .filter(values::containsKey)
+            .sorted(Comparator.comparing(Symbol::name))
+            .map(
+                name ->
+                    name.name()
+                        + " = "
+                        + inWords(
+                            name, values.getOrDefault(name, PossibleValues.nothing(name.type()))))
+            .toList();
+    return names.isEmpty() ? "" : names.stream().collect(Collectors.joining(", ", " (", ")"));
   }
 
   /** The values of the names that stand in a test; empty when there are none. */

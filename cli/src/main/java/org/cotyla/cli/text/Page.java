@@ -67,6 +67,15 @@ final class Page {
     }
   }
 
+  int width() {
+    return width;
+  }
+
+  /** Lines that were laid out already, and made safe to show. */
+  void rawLines(List<String> lines) {
+    lines.forEach(this::line);
+  }
+
   private List<String> lines(String words, int room) {
     return Wrap.lines(Printable.line(words), room);
   }

@@ -1,0 +1,58 @@
+package org.cotyla.cli;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.cotyla.cli.text.WhyAnswer;
+import org.cotyla.evaluate.Engine;
+import org.cotyla.evaluate.Recommendation;
+import org.cotyla.explain.AskedOption;
+import org.cotyla.explain.Why;
+import org.cotyla.json.WhyJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Explains how an option got its place. */
+@Command(
+    name = "why",
+    description = {
+      "Says how an option got its place on a case: each row that speaks for it, against it or rules"
+          + " it out, with the values that met its tests, and what those go back to."
+    },
+    footer = {
+      "",
+      "Marks: + speaks for, - speaks against, x ruled out, ? open, ! warning.",
+      "Exit code 1 also when the protocol contradicts itself on the case; the answer then says"
+          + " where."
+    })
+final class WhyCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Mixin private OptionArguments asked = new OptionArguments();
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  @Mixin private AnswerOptions answer = new AnswerOptions();
+
+  WhyCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    Engine engine = Engine.of(common.readProtocol(terminal.home()));
+    Faults faults = new Faults();
+    Optional<Recommendation> advice = faults.of(() -> engine.evaluate(asked.readCase(terminal)));
+    Optional<AskedOption> option = faults.of(() -> asked.find(engine.protocol()));
+    faults.refuseIfAny();
+    Why why = Why.of(advice.orElseThrow(), option.orElseThrow());
+    terminal.out().print(answer.asJson() ? WhyJson.write(why) : text(why));
+    return why.recommendation().faults().isEmpty() ? Main.DONE : Main.FAULTS;
+  }
+
+  private String text(Why why) {
+    return new WhyAnswer(answer.width(), answer.style(terminal))
+        .write(why, LocalDate.now(terminal.clock()));
+  }
+}
