@@ -17,6 +17,9 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == ReplanCommand.class) {
       return type.cast(new ReplanCommand(terminal));
     }
+    if (type == CompareCommand.class) {
+      return type.cast(new CompareCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

@@ -22,7 +22,10 @@ import org.cotyla.value.ValueSet;
  * @param otherwise what the default row gives
  */
 record CanonicalTable(
-    String policy, List<String> outputs, List<CanonicalRow> rows, Optional<CanonicalRow> otherwise) {
+    String policy,
+    List<String> outputs,
+    List<CanonicalRow> rows,
+    Optional<CanonicalRow> otherwise) {
 
   /** One row. A test that always holds is not in it. */
   record CanonicalRow(Map<String, TestMeaning> tests, List<String> results) {
@@ -44,8 +47,7 @@ record CanonicalTable(
     List<String> outputs = new ArrayList<>();
     for (DecisionTable.Output output : table.outputs()) {
       boolean byOrder = table.hitPolicy().needsPriorities();
-      outputs.add(
-          Names.key(output.symbol().name()) + (byOrder ? output.symbol().choices() : ""));
+      outputs.add(Names.key(output.symbol().name()) + (byOrder ? output.symbol().choices() : ""));
     }
     return new CanonicalTable(
         table.hitPolicy() + table.ranking().map(Names::key).map(name -> " " + name).orElse(""),

@@ -59,8 +59,7 @@ final class ComparisonWalk {
     this.pairs = new Pairs(before.protocol(), after.protocol());
     this.effort = effort;
     this.samples = new Samples(old, young);
-    this.sameStages =
-        before.protocol().about().stages().equals(after.protocol().about().stages());
+    this.sameStages = before.protocol().about().stages().equals(after.protocol().about().stages());
   }
 
   private static Map<String, ValueSet> shared(Protocol old, Protocol young) {
@@ -123,8 +122,7 @@ final class ComparisonWalk {
                       : was.get().symbol().type() == is.symbol().type()
                           && was.get().unit().equals(is.unit())));
       if (!alike) {
-        unsteady.put(
-            Names.key(is.name()), new Unsteady(Set.of("field " + is.name()), true, false));
+        unsteady.put(Names.key(is.name()), new Unsteady(Set.of("field " + is.name()), true, false));
       }
     }
   }
@@ -194,9 +192,7 @@ final class ComparisonWalk {
   private DecisionComparison decision(DecisionTable before, DecisionTable after) {
     boolean same = CanonicalTable.of(before, old).equals(CanonicalTable.of(after, young));
     Set<Symbol> needs = new HashSet<>(after.needs());
-    before
-        .needs()
-        .forEach(symbol -> young.symbol(symbol.name()).ifPresent(needs::add));
+    before.needs().forEach(symbol -> young.symbol(symbol.name()).ifPresent(needs::add));
     Optional<Unsteady> reached = reached(needs);
     if (same && reached.isEmpty() && sameStages) {
       return DecisionComparison.same(before, after);
@@ -253,20 +249,21 @@ final class ComparisonWalk {
     rankings.put(ranking, found);
     if (!found.first().isSame()) {
       Set<String> causes = new LinkedHashSet<>();
-      voters(ranking).filter(voter -> !voter.verdict().isSame()).forEach(
-          voter -> {
-            if (voter.edited()) {
-              causes.add(voter.name());
-            } else {
-              causes.addAll(voter.followsFrom());
-            }
-          });
+      voters(ranking)
+          .filter(voter -> !voter.verdict().isSame())
+          .forEach(
+              voter -> {
+                if (voter.edited()) {
+                  causes.add(voter.name());
+                } else {
+                  causes.addAll(voter.followsFrom());
+                }
+              });
       if (causes.isEmpty()) {
         causes.add("options of " + ranking.name());
       }
       boolean comparable = found.first() != Verdict.INCOMPARABLE;
-      unsteady.put(
-          Names.key(ranking.first().name()), new Unsteady(causes, false, comparable));
+      unsteady.put(Names.key(ranking.first().name()), new Unsteady(causes, false, comparable));
     }
   }
 
@@ -299,8 +296,7 @@ final class ComparisonWalk {
       return verdict(
           after, Verdict.INCOMPARABLE, Optional.of("some of its votes cannot be compared"));
     }
-    boolean sameOptions =
-        Set.copyOf(names(before)).equals(Set.copyOf(names(after)));
+    boolean sameOptions = Set.copyOf(names(before)).equals(Set.copyOf(names(after)));
     Verdict votes =
         !sameOptions || lostVoter || worst.isPresent() && worst.get() != Verdict.UNDECIDED
             ? Verdict.DIFFERS

@@ -25,6 +25,10 @@ public sealed interface Condition {
    * @param unit its unit; empty for none
    * @param choices the values of a choice in order
    * @param all everything that it can be
+   * @param oldName the name in the old protocol, when that has it
+   * @param newName the name in the new protocol
+   * @param steady whether both protocols have the same value of it in every case
+   * @param given whether a case states it
    * @param before its values by the old protocol
    * @param after its values by the new protocol; the same unless the two can differ
    */
@@ -36,6 +40,7 @@ public sealed interface Condition {
       Optional<Symbol> oldName,
       Optional<Symbol> newName,
       boolean steady,
+      boolean given,
       PossibleValues before,
       PossibleValues after)
       implements Condition {
@@ -46,7 +51,7 @@ public sealed interface Condition {
 
     @Override
     public String words() {
-      ConditionWords words = new ConditionWords(name, unit, choices, all);
+      ConditionWords words = new ConditionWords(name, unit, choices, all, given);
       if (steady || before.equals(after)) {
         return words.of(after);
       }
@@ -76,9 +81,7 @@ public sealed interface Condition {
 
     @Override
     public String words() {
-      return holds
-          ? name + " " + test.test().print()
-          : "not " + name + " " + test.test().print();
+      return holds ? name + " " + test.test().print() : "not " + name + " " + test.test().print();
     }
 
     @Override

@@ -14,8 +14,10 @@ import org.jspecify.annotations.Nullable;
  * A finding and its values as people say it.
  *
  * @param all everything that the finding can be, so that its own limits need not be said
+ * @param given whether a case states it; otherwise it is worked out
  */
-record ConditionWords(String name, String unit, List<String> choices, PossibleValues all) {
+record ConditionWords(
+    String name, String unit, List<String> choices, PossibleValues all, boolean given) {
 
   /** {@code köhler line intact}, {@code ischial lysis at least 15 mm}. */
   String of(PossibleValues among) {
@@ -24,11 +26,12 @@ record ConditionWords(String name, String unit, List<String> choices, PossibleVa
 
   String valueOf(PossibleValues among) {
     if (among.isNothing()) {
-      return "not there yet";
+      return given ? "not there yet" : "without a result";
     }
     ValueSet values = among.values();
     String words = values.isFinite() ? listed(values) : intervals(values);
-    return among.orNothing() ? words + " or not there yet" : words;
+    // A decision without a result is seldom, and goes without saying beside its results.
+    return given && among.orNothing() ? words + " or not there yet" : words;
   }
 
   private String listed(ValueSet values) {

@@ -22,9 +22,7 @@ final class Constants {
         .calculations()
         .forEach(
             calculation ->
-                calculation
-                    .constant()
-                    .ifPresent(value -> values.put(calculation.symbol(), value)));
+                calculation.constant().ifPresent(value -> values.put(calculation.symbol(), value)));
   }
 
   boolean has(Symbol symbol) {

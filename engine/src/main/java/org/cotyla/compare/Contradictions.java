@@ -26,9 +26,7 @@ final class Contradictions {
     Map<Object, List<Claim>> together = new LinkedHashMap<>();
     for (Row row : table.rows()) {
       Object says = unique ? row : CanonicalTable.row(table, row, side).results();
-      together
-          .computeIfAbsent(says, same -> new ArrayList<>())
-          .add(new Claim.Matches(table, row));
+      together.computeIfAbsent(says, same -> new ArrayList<>()).add(new Claim.Matches(table, row));
     }
     List<Weighted> each =
         together.values().stream()
@@ -36,7 +34,6 @@ final class Contradictions {
             .toList();
     return each.size() < 2
         ? Optional.empty()
-        : Optional.of(
-            new Claim.Of(side.number(), new Claim.AddUpTo(each, BigDecimal.valueOf(2))));
+        : Optional.of(new Claim.Of(side.number(), new Claim.AddUpTo(each, BigDecimal.valueOf(2))));
   }
 }

@@ -66,7 +66,14 @@ public record DecisionComparison(
   static DecisionComparison only(Optional<DecisionTable> before, Optional<DecisionTable> after) {
     Verdict verdict = before.isPresent() ? Verdict.REMOVED : Verdict.ADDED;
     return new DecisionComparison(
-        before, after, verdict, true, List.of(), List.of(), false, Optional.empty(),
+        before,
+        after,
+        verdict,
+        true,
+        List.of(),
+        List.of(),
+        false,
+        Optional.empty(),
         Optional.empty());
   }
 }

@@ -68,7 +68,8 @@ final class DecisionSearch {
     int misses = 0;
     boolean more = false;
     while (true) {
-      Answer answer = questions.find(new Claim.Any(open.stream().map(OpenAspect::differs).toList()));
+      Answer answer =
+          questions.find(new Claim.Any(open.stream().map(OpenAspect::differs).toList()));
       if (!(answer instanceof Answer.Found found)) {
         note =
             answer instanceof Answer.Undecided undecided
@@ -122,8 +123,7 @@ final class DecisionSearch {
   }
 
   private DecisionComparison verdict(Verdict verdict, String note) {
-    return DecisionComparison.of(
-        before, after, verdict, edited, followsFrom, Optional.of(note));
+    return DecisionComparison.of(before, after, verdict, edited, followsFrom, Optional.of(note));
   }
 
   /** An aspect, and the differences in it that are known by now. */
@@ -149,8 +149,7 @@ final class DecisionSearch {
     return aspects.stream()
         .filter(open -> open.differs().truth(found.answers()) == Truth.TRUE)
         .flatMap(
-            open ->
-                open.aspect.difference(found.answers()).map(d -> new Seen(open, d)).stream())
+            open -> open.aspect.difference(found.answers()).map(d -> new Seen(open, d)).stream())
         .findFirst();
   }
 
@@ -183,8 +182,7 @@ final class DecisionSearch {
       return new Region(List.of(), false, difference, found);
     }
     List<Input> inputs = Input.of(before, after, old, young);
-    WidestBox.Found box =
-        WidestBox.around(questions, inputs, found.answers(), difference.claim());
+    WidestBox.Found box = WidestBox.around(questions, inputs, found.answers(), difference.claim());
     List<Claim> example = new ArrayList<>();
     box.conditions().forEach(condition -> example.add(condition.claim()));
     example.add(difference.claim());

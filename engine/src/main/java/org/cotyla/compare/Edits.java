@@ -45,8 +45,7 @@ final class Edits {
     }
     pairs
         .removed()
-        .forEach(
-            was -> edits.add(Kind.DECISION_REMOVED, was.name(), "", "", "", was.at(), null));
+        .forEach(was -> edits.add(Kind.DECISION_REMOVED, was.name(), "", "", "", was.at(), null));
     return edits.edits;
   }
 
@@ -86,7 +85,13 @@ final class Edits {
   private void field(Field was, Field is) {
     Kind kind =
         is.isGiven() && !Domain.isAlike(was, is) ? Kind.FIELD_INCOMPARABLE : Kind.FIELD_CHANGED;
-    part(kind, was, is, "kind", was.isGiven() ? "given" : "derived", is.isGiven() ? "given" : "derived");
+    part(
+        kind,
+        was,
+        is,
+        "kind",
+        was.isGiven() ? "given" : "derived",
+        is.isGiven() ? "given" : "derived");
     part(kind, was, is, "type", type(was), type(is));
     part(kind, was, is, "unit", unit(was), unit(is));
     part(kind, was, is, "stage", stage(old, was), stage(young, is));
@@ -199,7 +204,14 @@ final class Edits {
           .ifPresentOrElse(
               was -> calculation(was, is),
               () ->
-                  add(Kind.CALCULATION_ADDED, is.name(), "", "", said(is), null, is.expressionAt()));
+                  add(
+                      Kind.CALCULATION_ADDED,
+                      is.name(),
+                      "",
+                      "",
+                      said(is),
+                      null,
+                      is.expressionAt()));
     }
     for (Calculation was : old.calculations()) {
       if (after.find(was.name()).isEmpty()) {
@@ -230,7 +242,10 @@ final class Edits {
 
   private static String said(Calculation calculation) {
     String value =
-        calculation.constant().map(Value::plain).orElse("`" + calculation.expression().print() + "`");
+        calculation
+            .constant()
+            .map(Value::plain)
+            .orElse("`" + calculation.expression().print() + "`");
     boolean bare = calculation.unit().isEmpty() || calculation.unit().equals("1");
     return value + (bare ? "" : " " + calculation.unit());
   }
@@ -274,6 +289,12 @@ final class Edits {
       @org.jspecify.annotations.Nullable CellRef after) {
     edits.add(
         new Edit(
-            kind, subject, part, was, now, Optional.ofNullable(before), Optional.ofNullable(after)));
+            kind,
+            subject,
+            part,
+            was,
+            now,
+            Optional.ofNullable(before),
+            Optional.ofNullable(after)));
   }
 }

@@ -31,8 +31,7 @@ record Entry(DecisionTable table, Row row, Side side) {
   }
 
   private String words(int output, Symbol symbol) {
-    Optional<PossibleValues> constant =
-        side.constants().of(row.results().get(output).expression());
+    Optional<PossibleValues> constant = side.constants().of(row.results().get(output).expression());
     if (constant.isEmpty()) {
       String formula = side.meaning(row.results().get(output).expression()).substring(2);
       boolean unsteady = side.isUnsteady(row.results().get(output).expression());

@@ -23,6 +23,7 @@ import org.cotyla.value.ValueSet;
  * @param before the name in the old protocol, when that has it
  * @param after the name in the new protocol
  * @param steady whether it has the same value in both in every case
+ * @param given whether a case states it
  * @param classes the classes in ascending order; nothing is one of its own
  * @param formulas tests against other names, each with its side
  */
@@ -33,6 +34,7 @@ record Input(
     Optional<Symbol> before,
     Optional<Symbol> after,
     boolean steady,
+    boolean given,
     List<PossibleValues> classes,
     List<FormulaTest> formulas) {
 
@@ -94,29 +96,36 @@ record Input(
         .filter(test -> test.region().isEmpty())
         .forEach(test -> after.ifPresent(in -> formulas.add(new FormulaTest(1, in, test))));
     List<PossibleValues> classes = new ArrayList<>();
-    cells.stream()
-        .sorted(Input::inOrder)
-        .forEach(cell -> classes.add(PossibleValues.of(cell)));
+    cells.stream().sorted(Input::inOrder).forEach(cell -> classes.add(PossibleValues.of(cell)));
     if (all.orNothing()) {
       classes.add(PossibleValues.nothing(symbol.type()));
     }
     boolean steady = !young.unsteady().contains(Names.key(name));
     return new Input(
-        name, side.unit(symbol), symbol.choices(), before, after, steady, classes, formulas);
+        name,
+        side.unit(symbol),
+        symbol.choices(),
+        before,
+        after,
+        steady,
+        side.isGiven(symbol),
+        classes,
+        formulas);
   }
 
   /** A choice's or free text's values stay together until something tells them apart. */
   private static List<ValueSet> pieces(ValueSet all) {
     return all.isFinite()
         ? List.of(all)
-        : all.parts().stream().map(part -> ValueSet.ofIntervals(all.type(), List.of(part))).toList();
+        : all.parts().stream()
+            .map(part -> ValueSet.ofIntervals(all.type(), List.of(part)))
+            .toList();
   }
 
   private static List<ValueSet> cut(List<ValueSet> cells, ValueSet region) {
     List<ValueSet> finer = new ArrayList<>();
     for (ValueSet cell : cells) {
-      for (ValueSet part :
-          List.of(cell.intersect(region), cell.intersect(region.complement()))) {
+      for (ValueSet part : List.of(cell.intersect(region), cell.intersect(region.complement()))) {
         if (!part.isEmpty()) {
           finer.addAll(pieces(part));
         }

@@ -19,8 +19,7 @@ final class ListOrder {
     this.table = table;
     this.side = side.number();
     for (Row row : table.rows()) {
-      rows.computeIfAbsent(new Entry(table, row, side).words(), same -> new ArrayList<>())
-          .add(row);
+      rows.computeIfAbsent(new Entry(table, row, side).words(), same -> new ArrayList<>()).add(row);
     }
   }
 

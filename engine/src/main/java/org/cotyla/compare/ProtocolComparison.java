@@ -66,7 +66,9 @@ public record ProtocolComparison(
   public Meaning meaning() {
     boolean differs =
         decisions.stream().map(DecisionComparison::verdict).anyMatch(ProtocolComparison::isOther)
-            || rankings.stream().map(RankingComparison::verdict).anyMatch(ProtocolComparison::isOther)
+            || rankings.stream()
+                .map(RankingComparison::verdict)
+                .anyMatch(ProtocolComparison::isOther)
             || edits.stream().anyMatch(edit -> edit.kind().changesMeaning());
     if (differs) {
       return Meaning.DIFFERENT;

@@ -71,9 +71,7 @@ final class RankingSearch {
       Optional<String> was = first(found.answers().get(0), before);
       Optional<String> now = first(found.answers().get(1), after);
       Claim pair = new Claim.All(List.of(isFirst(0, before, was), isFirst(1, after, now)));
-      changes.add(
-          new FirstChange(
-              was.orElse(NOTHING), now.orElse(NOTHING), questions.smallest(found, pair)));
+      changes.add(new FirstChange(was.orElse(NOTHING), now.orElse(NOTHING), found));
       blocked.add(new Claim.Not(pair));
     }
     Verdict first =

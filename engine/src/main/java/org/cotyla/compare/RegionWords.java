@@ -17,8 +17,7 @@ final class RegionWords {
     List<Region> rest = new ArrayList<>(regions);
     while (!rest.isEmpty()) {
       Region region = rest.remove(0);
-      Optional<Region> partner =
-          rest.stream().filter(other -> areOne(region, other)).findFirst();
+      Optional<Region> partner = rest.stream().filter(other -> areOne(region, other)).findFirst();
       partner.ifPresent(rest::remove);
       merged.add(partner.map(other -> together(region, other)).orElse(region));
     }

@@ -39,12 +39,26 @@ final class RowEdits {
 
   private void head() {
     if (!before.name().equals(after.name())) {
-      add(Kind.DECISION_RENAMED, after.name(), "", before.name(), after.name(), before.at(), after.at());
+      add(
+          Kind.DECISION_RENAMED,
+          after.name(),
+          "",
+          before.name(),
+          after.name(),
+          before.at(),
+          after.at());
     }
     head("hit policy", before.hitPolicy().letters(), after.hitPolicy().letters());
     head("shown as", before.shownAs().word(), after.shownAs().word());
     if (!before.asks().equals(after.asks())) {
-      add(Kind.REASON_ONLY, after.name(), "asks", before.asks(), after.asks(), before.at(), after.at());
+      add(
+          Kind.REASON_ONLY,
+          after.name(),
+          "asks",
+          before.asks(),
+          after.asks(),
+          before.at(),
+          after.at());
     }
   }
 
@@ -184,6 +198,12 @@ final class RowEdits {
       @Nullable CellRef after) {
     edits.add(
         new Edit(
-            kind, subject, part, was, now, Optional.ofNullable(before), Optional.ofNullable(after)));
+            kind,
+            subject,
+            part,
+            was,
+            now,
+            Optional.ofNullable(before),
+            Optional.ofNullable(after)));
   }
 }

@@ -1,7 +1,9 @@
 package org.cotyla.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.cotyla.evaluate.Recommendation;
@@ -24,7 +26,7 @@ import org.cotyla.value.ValueType;
  */
 final class Samples {
 
-  private static final int EACH = 8;
+  private static final int EACH = 4;
   private static final int MOST_SEEDS = 12;
 
   private final Side old;
@@ -63,31 +65,37 @@ final class Samples {
     // Every second case is taken as late as can be, where most is known.
     int at = number % 2 == 0 ? stage : stages.size() - 1;
     long start = random.nextLong();
+    Map<String, PossibleValues> stated = new HashMap<>();
+    for (Datum datum : known.data()) {
+      if (datum.value().single().isPresent()) {
+        stated.put(Names.key(datum.field().name()), datum.value());
+      }
+    }
     for (Side side : List.of(old, young)) {
       List<Datum> data = new ArrayList<>();
       for (Field field : side.protocol().givenFields()) {
         SplittableRandom own =
             new SplittableRandom(start ^ Names.key(field.name()).hashCode() * 0x9E3779B97F4A7C15L);
-        data.add(datum(field, at, known, side, own));
+        data.add(datum(field, at, stated, side, own));
       }
-      answers.add(
-          side.engine().evaluate(new Findings("", stages.get(at), data, List.of())));
+      answers.add(side.engine().evaluate(new Findings("", stages.get(at), data, List.of())));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }
 
   private static Datum datum(
-      Field field, int stage, Findings known, Side side, SplittableRandom random) {
+      Field field,
+      int stage,
+      Map<String, PossibleValues> known,
+      Side side,
+      SplittableRandom random) {
     ValueType type = field.symbol().type();
     if (field.stage() > stage) {
       return new Datum(field, Knowledge.NOT_YET, PossibleValues.nothing(type));
     }
     Optional<PossibleValues> stated =
-        known.data().stream()
-            .filter(datum -> Names.key(datum.field().name()).equals(Names.key(field.name())))
-            .map(Datum::value)
-            .filter(value -> value.single().isPresent() && value.type() == type)
-            .findFirst();
+        Optional.ofNullable(known.get(Names.key(field.name())))
+            .filter(value -> value.type() == type);
     ValueSet all = side.all(field.symbol()).values();
     PossibleValues value = stated.orElseGet(() -> PossibleValues.of(draw(all, random)));
     return new Datum(field, Knowledge.RECORDED, value);

@@ -69,6 +69,11 @@ record Side(
     return protocol().vocabulary().symbol(name);
   }
 
+  boolean isGiven(Symbol symbol) {
+    Field field = fields.get(symbol);
+    return field != null && field.isGiven();
+  }
+
   String unit(Symbol symbol) {
     String unit = units.getOrDefault(symbol, "");
     return unit.equals("1") ? "" : unit;
@@ -107,8 +112,7 @@ record Side(
     return always && forNothing
         ? Optional.empty()
         : Optional.of(
-            new TestMeaning(
-                Optional.of(holds), all.orNothing() && forNothing ? "or nothing" : ""));
+            new TestMeaning(Optional.of(holds), all.orNothing() && forNothing ? "or nothing" : ""));
   }
 
   /** What a formula says: its value when that is constant, else its text. */
@@ -116,7 +120,6 @@ record Side(
     return constants
         .of(expression)
         .map(value -> value.isNothing() ? "nothing" : value.single().orElseThrow().literal())
-        .orElseGet(
-            () -> "= " + expression.print() + constants.named(expression.references()));
+        .orElseGet(() -> "= " + expression.print() + constants.named(expression.references()));
   }
 }

@@ -21,8 +21,7 @@ import org.cotyla.value.Value;
  * @param after what adds to it in the new protocol
  * @param kind the sort of difference
  */
-record SumAspect(
-    String about, String unit, List<Weighted> before, List<Weighted> after, Kind kind)
+record SumAspect(String about, String unit, List<Weighted> before, List<Weighted> after, Kind kind)
     implements Aspect {
 
   SumAspect {
@@ -34,8 +33,7 @@ record SumAspect(
   public Claim differs() {
     BigDecimal step = step();
     return new Claim.Any(
-        List.of(
-            new Claim.AddUpTo(change(1), step), new Claim.AddUpTo(change(-1), step)));
+        List.of(new Claim.AddUpTo(change(1), step), new Claim.AddUpTo(change(-1), step)));
   }
 
   /** What the new sum is more than the old. */
@@ -80,8 +78,7 @@ record SumAspect(
         Value.of(more.abs()).plain()
             + (unit.isEmpty() ? "" : " " + unitFor(more))
             + (more.signum() > 0 ? " more" : " fewer");
-    return Optional.of(
-        new Difference(exactly, kind, about, Optional.empty(), Optional.of(words)));
+    return Optional.of(new Difference(exactly, kind, about, Optional.empty(), Optional.of(words)));
   }
 
   private String unitFor(BigDecimal more) {

@@ -88,8 +88,7 @@ final class TablePair {
     Claim sound = new Claim.All(List.of(new Claim.Not(wasTorn), new Claim.Not(isTorn)));
     List<Aspect> all = new ArrayList<>();
     aspects.forEach(aspect -> all.add(new GuardedAspect(aspect, sound)));
-    all.add(
-        new PresenceAspect("", wasTorn, isTorn, Kind.CONTRADICTION, Kind.NO_CONTRADICTION));
+    all.add(new PresenceAspect("", wasTorn, isTorn, Kind.CONTRADICTION, Kind.NO_CONTRADICTION));
     return all;
   }
 
@@ -146,8 +145,7 @@ final class TablePair {
     }
     Map<String, Claim> entries = new LinkedHashMap<>();
     rows.forEach(
-        (entry, claims) ->
-            entries.put(entry, new Claim.Of(side.number(), new Claim.Any(claims))));
+        (entry, claims) -> entries.put(entry, new Claim.Of(side.number(), new Claim.Any(claims))));
     return entries;
   }
 
@@ -167,8 +165,7 @@ final class TablePair {
         if (was.mayTurn(one, other) || is.mayTurn(one, other) || !is.startsBefore(one, other)) {
           Claim both = new Claim.All(List.of(was.both(one, other), is.both(one, other)));
           order.add(
-              new OrderAspect(
-                  one, other, was.precedes(one, other), is.precedes(one, other), both));
+              new OrderAspect(one, other, was.precedes(one, other), is.precedes(one, other), both));
         }
       }
     }
@@ -252,8 +249,7 @@ final class TablePair {
       DecisionTable table, Side side, List<Value> values, int output) {
     List<Weighted> weighted = new ArrayList<>();
     for (int i = 0; i < table.rows().size(); i++) {
-      Claim counts =
-          new Claim.Of(side.number(), new Claim.Counts(table, table.rows().get(i)));
+      Claim counts = new Claim.Of(side.number(), new Claim.Counts(table, table.rows().get(i)));
       weighted.add(new Weighted(counts, ((Value.NumberValue) values.get(i)).number()));
     }
     table
@@ -282,8 +278,7 @@ final class TablePair {
     }
     tokens.put(
         "nothing",
-        new Claim.Of(
-            side.number(), new Claim.Is(symbol, PossibleValues.nothing(symbol.type()))));
+        new Claim.Of(side.number(), new Claim.Is(symbol, PossibleValues.nothing(symbol.type()))));
     return tokens;
   }
 

@@ -47,8 +47,7 @@ record TokenAspect(String about, Map<String, Claim> before, Map<String, Claim> a
     }
     Claim claim =
         new Claim.All(
-            List.of(
-                before.getOrDefault(was.get(), NEVER), after.getOrDefault(now.get(), NEVER)));
+            List.of(before.getOrDefault(was.get(), NEVER), after.getOrDefault(now.get(), NEVER)));
     return Optional.of(new Difference(claim, Kind.RESULT, about, was, now));
   }
 

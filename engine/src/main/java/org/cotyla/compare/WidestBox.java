@@ -56,8 +56,7 @@ final class WidestBox {
     int before = was.or(() -> is).orElseThrow();
     int after = is.orElse(before);
     stretches.put(
-        input,
-        new Stretch(input, new TreeSet<>(List.of(before)), new TreeSet<>(List.of(after))));
+        input, new Stretch(input, new TreeSet<>(List.of(before)), new TreeSet<>(List.of(after))));
     for (FormulaTest formula : input.formulas()) {
       Claim holds = new Claim.Of(formula.side(), new Claim.Holds(formula.input(), formula.test()));
       Truth truth = holds.truth(answers);
@@ -168,14 +167,12 @@ final class WidestBox {
                 input.before(),
                 input.after(),
                 input.steady(),
+                input.given(),
                 before,
                 after));
   }
 
   private static PossibleValues union(Input input, TreeSet<Integer> some) {
-    return some.stream()
-        .map(input.classes()::get)
-        .reduce(PossibleValues::union)
-        .orElseThrow();
+    return some.stream().map(input.classes()::get).reduce(PossibleValues::union).orElseThrow();
   }
 }

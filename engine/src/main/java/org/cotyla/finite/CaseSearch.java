@@ -182,19 +182,54 @@ public final class CaseSearch {
         stated.put(Names.key(datum.field().name()), datum.value());
       }
     }
-    Answer.Found smallest = found;
-    List<String> keys = new ArrayList<>(stated.keySet());
-    Collections.reverse(keys);
-    for (String key : keys) {
-      Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
-      fewer.remove(key);
-      Answer.Found without = run(stage, fewer);
-      if (bearsOut(without.answers(), claim)) {
-        stated = fewer;
-        smallest = without;
+    return new Reduction(found, stated, stage, claim).run();
+  }
+
+  /** Takes findings away, first many at once, and at last each that is left by itself. */
+  private final class Reduction {
+    private final Claim claim;
+    private final int stage;
+    private Answer.Found smallest;
+    private Map<String, PossibleValues> stated;
+
+    Reduction(Answer.Found found, Map<String, PossibleValues> stated, int stage, Claim claim) {
+      this.smallest = found;
+      this.stated = stated;
+      this.stage = stage;
+      this.claim = claim;
+    }
+
+    Answer.Found run() {
+      List<String> keys = new ArrayList<>(stated.keySet());
+      Collections.reverse(keys);
+      takeAway(keys);
+      for (String key : keys) {
+        if (stated.containsKey(key)) {
+          without(List.of(key));
+        }
+      }
+      return smallest;
+    }
+
+    private void takeAway(List<String> keys) {
+      if (keys.size() > 1 && !without(keys)) {
+        int half = keys.size() / 2;
+        takeAway(keys.subList(0, half));
+        takeAway(keys.subList(half, keys.size()));
       }
     }
-    return smallest;
+
+    private boolean without(List<String> keys) {
+      Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
+      fewer.keySet().removeAll(keys);
+      Answer.Found without = CaseSearch.this.run(stage, fewer);
+      if (!bearsOut(without.answers(), claim)) {
+        return false;
+      }
+      stated = fewer;
+      smallest = without;
+      return true;
+    }
   }
 
   private Answer.Found run(int stage, Map<String, PossibleValues> stated) {

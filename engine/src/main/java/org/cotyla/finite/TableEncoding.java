@@ -164,6 +164,8 @@ final class TableEncoding {
               .sorted(policy == HitPolicy.MINIMUM ? byValue : byValue.reversed())
               .toList(),
           extreme);
+      // A row that never matches must not be taken for the default row, which the map lacks too.
+      table.rows().forEach(row -> extreme.putIfAbsent(row, circuit.no()));
       return choice(column, symbol, extreme);
     }
     return Alternatives.free(circuit, protocol.hull().of(symbol));

@@ -59,8 +59,23 @@ class PackageArrowsTest {
           Map.entry(
               "finite", Set.of("evaluate", "finding", "protocol", "expression", "value", "name")),
           Map.entry(
+              "compare",
+              Set.of(
+                  "finite",
+                  "evaluate",
+                  "finding",
+                  "identity",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry("library", Set.of("compare", "json", "finding", "protocol", "issue", "name")),
+          Map.entry(
               "json",
               Set.of(
+                  "compare",
+                  "finite",
                   "explain",
                   "evaluate",
                   "finding",
@@ -72,17 +87,18 @@ class PackageArrowsTest {
                   "name")));
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
-      Map.of(
-          "org.apache.poi", Set.of("workbook", "caseform"),
-          "org.apache.xmlbeans", Set.of("workbook"),
-          "org.apache.commons.compress", Set.of("workbook"),
-          "org.drools", Set.of("firing"),
-          "org.kie", Set.of("firing"),
-          "com.fasterxml.jackson", Set.of("json", "identity"),
-          "org.erdtman", Set.of("json", "identity"),
-          "org.fhir", Set.of("unit"),
-          "org.sat4j", Set.of("finite"),
-          "org.apache.commons.text", Set.of("name"));
+      Map.ofEntries(
+          Map.entry("org.apache.poi", Set.of("workbook", "caseform")),
+          Map.entry("org.apache.xmlbeans", Set.of("workbook")),
+          Map.entry("org.apache.commons.compress", Set.of("workbook")),
+          Map.entry("org.drools", Set.of("firing")),
+          Map.entry("org.kie", Set.of("firing")),
+          Map.entry("com.fasterxml.jackson", Set.of("json", "identity")),
+          Map.entry("org.erdtman", Set.of("json", "identity")),
+          Map.entry("org.fhir", Set.of("unit")),
+          Map.entry("org.sat4j", Set.of("finite")),
+          Map.entry("org.apache.commons.csv", Set.of("library")),
+          Map.entry("org.apache.commons.text", Set.of("name")));
 
   private final JavaClasses engine =
       new ClassFileImporter()
