@@ -73,8 +73,9 @@ final class CompareCommand implements Callable<Integer> {
     Engine before = Engine.of(HouseProtocol.read(oldFile, Optional.empty()));
     Engine after = Engine.of(HouseProtocol.read(newFile, Optional.empty()));
     PastCases cases = PastCases.of(library, terminal, before.protocol(), after.protocol());
-    ProtocolComparison comparison = ProtocolComparison.of(before, after, Effort.usual());
     Optional<Impact> impact = cases.run(before, after);
+    ProtocolComparison comparison =
+        ProtocolComparison.of(before, after, Effort.usual(), cases.changed());
     terminal
         .out()
         .print(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import org.cotyla.compare.Impact;
 import org.cotyla.compare.ImpactRun;
 import org.cotyla.compare.PastCase;
 import org.cotyla.evaluate.Engine;
+import org.cotyla.finite.Answer;
 import org.cotyla.issue.Issue;
 import org.cotyla.library.CaseFolder;
 import org.cotyla.library.CaseTable;
@@ -21,11 +23,13 @@ import org.jspecify.annotations.Nullable;
 final class PastCases {
 
   private static final int THREADS = 2;
+  private static final int MOST_KEPT = 40;
   private static final Path SHIPPED = Path.of("test-cases", "cases");
 
   private final Optional<Path> place;
   private final Terminal terminal;
   private final List<Protocol> protocols;
+  private final List<Answer.Found> changed = new ArrayList<>();
   private List<Issue> remarks = List.of();
 
   private PastCases(Optional<Path> place, Terminal terminal, List<Protocol> protocols) {
@@ -80,8 +84,18 @@ final class PastCases {
     }
   }
 
-  private static Impact run(
-      Engine before, Engine after, Iterator<PastCase> cases, Progress progress) {
-    return ImpactRun.of(before, after, cases, THREADS, progress::done);
+  /** Some of the cases that change, with both answers. */
+  List<Answer.Found> changed() {
+    return List.copyOf(changed);
+  }
+
+  private Impact run(Engine before, Engine after, Iterator<PastCase> cases, Progress progress) {
+    return ImpactRun.of(before, after, cases, THREADS, progress::done, this::keep);
+  }
+
+  private void keep(Answer.Found found) {
+    if (changed.size() < MOST_KEPT) {
+      changed.add(found);
+    }
   }
 }

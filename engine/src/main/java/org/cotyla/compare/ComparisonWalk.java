@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.Symbol;
+import org.cotyla.finite.Answer;
 import org.cotyla.finite.Domain;
 import org.cotyla.finite.Effort;
 import org.cotyla.name.NameIndex;
@@ -52,13 +53,14 @@ final class ComparisonWalk {
   private final List<Questions> asked = new ArrayList<>();
   private final Samples samples;
 
-  ComparisonWalk(Engine before, Engine after, Effort effort) {
+  ComparisonWalk(Engine before, Engine after, Effort effort, List<Answer.Found> known) {
     Map<String, ValueSet> shared = shared(before.protocol(), after.protocol());
     this.old = Side.of(0, before, shared);
     this.young = Side.of(1, after, shared);
     this.pairs = new Pairs(before.protocol(), after.protocol());
     this.effort = effort;
     this.samples = new Samples(old, young);
+    known.forEach(samples::addAsItIs);
     this.sameStages = before.protocol().about().stages().equals(after.protocol().about().stages());
   }
 

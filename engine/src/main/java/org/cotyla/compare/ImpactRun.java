@@ -11,11 +11,13 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.cotyla.compare.Impact.Group;
 import org.cotyla.compare.Impact.SetAside;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.finite.Answer;
 import org.cotyla.issue.Issue;
 import org.cotyla.issue.RejectedException;
 
@@ -27,17 +29,23 @@ public final class ImpactRun {
 
   private static final int BATCH = 32;
 
-  private record Outcome(String reference, List<Shift> shifts, List<SetAside> setAside) {}
+  private record Outcome(
+      String reference,
+      List<Shift> shifts,
+      List<SetAside> setAside,
+      List<Recommendation> answers) {}
 
   private final Engine before;
   private final Engine after;
   private final Pairs pairs;
   private final Map<Shift, List<String>> groups = new LinkedHashMap<>();
   private final List<SetAside> setAside = new ArrayList<>();
+  private final Consumer<Answer.Found> seen;
   private int cases;
   private int changed;
 
-  private ImpactRun(Engine before, Engine after) {
+  private ImpactRun(Engine before, Engine after, Consumer<Answer.Found> seen) {
+    this.seen = seen;
     this.before = before;
     this.after = after;
     this.pairs = new Pairs(before.protocol(), after.protocol());
@@ -48,10 +56,16 @@ public final class ImpactRun {
    *
    * @param threads how many may be run at once
    * @param progress told how many cases are done, now and then
+   * @param seen given each case that changes, with both answers, in order
    */
   public static Impact of(
-      Engine before, Engine after, Iterator<PastCase> cases, int threads, IntConsumer progress) {
-    return new ImpactRun(before, after).run(cases, threads, progress);
+      Engine before,
+      Engine after,
+      Iterator<PastCase> cases,
+      int threads,
+      IntConsumer progress,
+      Consumer<Answer.Found> seen) {
+    return new ImpactRun(before, after, seen).run(cases, threads, progress);
   }
 
   private Impact run(Iterator<PastCase> library, int threads, IntConsumer progress) {
@@ -93,7 +107,8 @@ public final class ImpactRun {
       return new Outcome(
           past.reference(),
           List.of(),
-          List.of(new SetAside(past.reference(), "both", past.faults())));
+          List.of(new SetAside(past.reference(), "both", past.faults())),
+          List.of());
     }
     List<SetAside> refused = new ArrayList<>();
     List<Recommendation> answers = new ArrayList<>();
@@ -105,10 +120,11 @@ public final class ImpactRun {
         refused.add(new SetAside(past.reference(), by, rejected.issues()));
       }
     }
-    return refused.isEmpty()
-        ? new Outcome(
-            past.reference(), Shifts.between(answers.get(0), answers.get(1), pairs), List.of())
-        : new Outcome(past.reference(), List.of(), together(refused));
+    if (!refused.isEmpty()) {
+      return new Outcome(past.reference(), List.of(), together(refused), List.of());
+    }
+    List<Shift> shifts = Shifts.between(answers.get(0), answers.get(1), pairs);
+    return new Outcome(past.reference(), shifts, List.of(), shifts.isEmpty() ? List.of() : answers);
   }
 
   /** What both protocols say in the same words is said once. */
@@ -129,7 +145,11 @@ public final class ImpactRun {
     setAside.addAll(outcome.setAside());
     if (outcome.setAside().isEmpty()) {
       cases++;
-      changed += outcome.shifts().isEmpty() ? 0 : 1;
+      if (!outcome.shifts().isEmpty()) {
+        changed++;
+        List<Recommendation> answers = outcome.answers();
+        seen.accept(new Answer.Found(answers.get(0).findings(), answers));
+      }
       outcome
           .shifts()
           .forEach(

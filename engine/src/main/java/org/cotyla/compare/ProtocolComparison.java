@@ -2,6 +2,7 @@ package org.cotyla.compare;
 
 import java.util.List;
 import org.cotyla.evaluate.Engine;
+import org.cotyla.finite.Answer;
 import org.cotyla.finite.Effort;
 import org.cotyla.identity.ProtocolDigest;
 import org.cotyla.protocol.Protocol;
@@ -52,7 +53,18 @@ public record ProtocolComparison(
 
   /** Compares two protocols over every case that both take. */
   public static ProtocolComparison of(Engine before, Engine after, Effort effort) {
-    return new ComparisonWalk(before, after, effort).run();
+    return of(before, after, effort, List.of());
+  }
+
+  /**
+   * The same, where some cases are known on which the two differ, such as past cases; what follows
+   * from an edit is looked for in them first.
+   *
+   * @param known the cases with the answers of the old and the new protocol
+   */
+  public static ProtocolComparison of(
+      Engine before, Engine after, Effort effort, List<Answer.Found> known) {
+    return new ComparisonWalk(before, after, effort, known).run();
   }
 
   public String digestBefore() {

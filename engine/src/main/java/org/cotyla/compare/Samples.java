@@ -32,6 +32,7 @@ final class Samples {
   private final Side old;
   private final Side young;
   private final List<Answer.Found> seeds = new ArrayList<>();
+  private final List<Answer.Found> asTheyAre = new ArrayList<>();
   private final List<Answer.Found> drawn = new ArrayList<>();
 
   Samples(Side old, Side young) {
@@ -39,7 +40,12 @@ final class Samples {
     this.young = young;
   }
 
-  /** Adds a case in which something differs. */
+  /** Adds a case in which something differs, as it is. */
+  void addAsItIs(Answer.Found known) {
+    asTheyAre.add(known);
+  }
+
+  /** Adds a case in which something differs, around which others are drawn. */
   void add(Answer.Found seed) {
     if (seeds.size() < MOST_SEEDS) {
       seeds.add(seed);
@@ -54,7 +60,9 @@ final class Samples {
         drawn.add(draw(seeds.get(i), new SplittableRandom(i * 1000L + j), j));
       }
     }
-    return drawn;
+    List<Answer.Found> all = new ArrayList<>(asTheyAre);
+    all.addAll(drawn);
+    return all;
   }
 
   private Answer.Found draw(Answer.Found seed, SplittableRandom random, int number) {

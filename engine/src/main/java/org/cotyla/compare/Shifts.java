@@ -137,6 +137,8 @@ final class Shifts {
       Kind kind, String about, String was, String now, Set<String> oldRows, Set<String> newRows) {
     List<String> gone = oldRows.stream().filter(id -> !newRows.contains(id)).toList();
     List<String> come = newRows.stream().filter(id -> !oldRows.contains(id)).toList();
-    shifts.add(new Shift(kind, about, was, now, gone, come));
+    // The same row can give something else; then it is the one to name.
+    boolean sameRows = gone.isEmpty() && come.isEmpty();
+    shifts.add(new Shift(kind, about, was, now, gone, sameRows ? List.copyOf(newRows) : come));
   }
 }

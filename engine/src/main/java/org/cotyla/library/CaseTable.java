@@ -95,7 +95,7 @@ public final class CaseTable implements Closeable {
     } catch (CharacterCodingException otherEncoding) {
       throw new RejectedException(unreadable(name, otherEncoding));
     } catch (UncheckedIOException broken) {
-      throw new RejectedException(unreadable(name, broken.getCause()));
+      throw new RejectedException(unreadable(name, cause(broken)));
     }
   }
 
@@ -218,7 +218,7 @@ public final class CaseTable implements Closeable {
         return read(found);
       } catch (UncheckedIOException unreadable) {
         broken = true;
-        return PastCase.faulty("row " + row, unreadable(name, unreadable.getCause()));
+        return PastCase.faulty("row " + row, unreadable(name, cause(unreadable)));
       } catch (IllegalStateException unreadable) {
         broken = true;
         return PastCase.faulty(
@@ -268,6 +268,11 @@ public final class CaseTable implements Closeable {
 
   private Place place(long row) {
     return new Place.InFile(name, new Place.Whole("row " + row));
+  }
+
+  private static IOException cause(UncheckedIOException wrapped) {
+    IOException why = wrapped.getCause();
+    return why == null ? new IOException(wrapped) : why;
   }
 
   static List<Issue> unreadable(String name, IOException why) {
