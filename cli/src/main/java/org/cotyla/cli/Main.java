@@ -32,7 +32,8 @@ import picocli.CommandLine.Option;
       ImportDmnCommand.class,
       WhyCommand.class,
       WhyNotCommand.class,
-      WhatIfCommand.class
+      WhatIfCommand.class,
+      CompareCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

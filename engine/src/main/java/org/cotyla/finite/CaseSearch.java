@@ -128,6 +128,35 @@ public final class CaseSearch {
     return new Answer.Undecided("the arithmetic was not settled within the limit");
   }
 
+  /**
+   * Whether it is proven that no case makes the claim true. When it is not, there may be such a
+   * case or not; this asks less than {@link #find} and is quicker.
+   */
+  public boolean rulesOut(Claim claim) {
+    if (given.domain().isEmpty()) {
+      return true;
+    }
+    int wanted = new ClaimEncoding(sides).literal(claim, 0);
+    Cone cone = cone(claim);
+    for (int side = 0; side < walks.size(); side++) {
+      walks.get(side).lookAt(cone, side);
+    }
+    for (int round = 0; round < effort.rounds(); round++) {
+      BooleanSolver.Verdict verdict = circuit.solve(List.of(wanted));
+      if (verdict != BooleanSolver.Verdict.FOUND) {
+        return verdict == BooleanSolver.Verdict.IMPOSSIBLE;
+      }
+      boolean taught = false;
+      for (BoxWalk walk : walks) {
+        taught |= walk.teach();
+      }
+      if (!taught) {
+        return false;
+      }
+    }
+    return false;
+  }
+
   private List<Integer> literals(List<Claim> claims) {
     ClaimEncoding encoding = new ClaimEncoding(sides);
     return claims.stream().map(claim -> encoding.literal(claim, 0)).toList();
@@ -229,21 +258,62 @@ public final class CaseSearch {
         }
       }
     }
-    boolean isOpen = claim.truth(found.answers()) == Truth.OPEN;
-    Cone cone = cone(claim);
-    Answer.Found smallest = found;
-    List<String> keys = new ArrayList<>(stated.keySet());
-    Collections.reverse(keys);
-    for (String key : keys) {
-      Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
-      fewer.remove(key);
-      Answer.Found without = run(stage, fewer);
-      if (isOpen ? !cone.hangsOn(key) : claim.truth(without.answers()) == Truth.TRUE) {
-        stated = fewer;
-        smallest = without;
+    return new Reduction(found, stated, stage, claim).run();
+  }
+
+  /** Takes findings away, first many at once, and at last each that is left by itself. */
+  private final class Reduction {
+    private final Claim claim;
+    private final int stage;
+    private Answer.Found smallest;
+    private final boolean isOpen;
+    private final Cone cone;
+    private Map<String, PossibleValues> stated;
+
+    Reduction(Answer.Found found, Map<String, PossibleValues> stated, int stage, Claim claim) {
+      this.smallest = found;
+      this.stated = stated;
+      this.stage = stage;
+      this.claim = claim;
+      this.isOpen = claim.truth(found.answers()) == Truth.OPEN;
+      this.cone = cone(claim);
+    }
+
+    Answer.Found run() {
+      List<String> keys = new ArrayList<>(stated.keySet());
+      Collections.reverse(keys);
+      takeAway(keys);
+      for (String key : keys) {
+        if (stated.containsKey(key)) {
+          without(List.of(key));
+        }
+      }
+      return smallest;
+    }
+
+    private void takeAway(List<String> keys) {
+      if (keys.size() > 1 && !without(keys)) {
+        int half = keys.size() / 2;
+        takeAway(keys.subList(0, half));
+        takeAway(keys.subList(half, keys.size()));
       }
     }
-    return smallest;
+
+    private boolean without(List<String> keys) {
+      Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
+      fewer.keySet().removeAll(keys);
+      Answer.Found without = CaseSearch.this.run(stage, fewer);
+      boolean same =
+          isOpen
+              ? keys.stream().noneMatch(cone::hangsOn)
+              : claim.truth(without.answers()) == Truth.TRUE;
+      if (!same) {
+        return false;
+      }
+      stated = fewer;
+      smallest = without;
+      return true;
+    }
   }
 
   private Cone cone(Claim claim) {

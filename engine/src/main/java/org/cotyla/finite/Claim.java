@@ -1,5 +1,6 @@
 package org.cotyla.finite;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.cotyla.evaluate.DecisionResult;
@@ -153,6 +154,34 @@ public sealed interface Claim {
     @Override
     public Truth truth(List<Recommendation> answers, int side) {
       return claim.truth(answers, side).not();
+    }
+  }
+
+  /** A claim and what it adds to a sum when it is true. */
+  record Weighted(Claim claim, BigDecimal weight) {}
+
+  /** The weights of those that are true add up to so much, or more. */
+  record AddUpTo(List<Weighted> terms, BigDecimal least) implements Claim {
+    public AddUpTo {
+      terms = List.copyOf(terms);
+    }
+
+    @Override
+    public Truth truth(List<Recommendation> answers, int side) {
+      BigDecimal low = BigDecimal.ZERO;
+      BigDecimal high = BigDecimal.ZERO;
+      for (Weighted term : terms) {
+        Truth truth = term.claim().truth(answers, side);
+        BigDecimal weight = term.weight();
+        boolean open = truth == Truth.OPEN;
+        boolean adds = truth == Truth.TRUE;
+        low = adds || (open && weight.signum() < 0) ? low.add(weight) : low;
+        high = adds || (open && weight.signum() > 0) ? high.add(weight) : high;
+      }
+      if (low.compareTo(least) >= 0) {
+        return Truth.TRUE;
+      }
+      return high.compareTo(least) < 0 ? Truth.FALSE : Truth.OPEN;
     }
   }
 

@@ -1,5 +1,8 @@
 package org.cotyla.finite;
 
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Claims as literals. */
@@ -32,12 +35,32 @@ final class ClaimEncoding {
       return -protocol.ranking(out.ranking()).available(out.option());
     } else if (claim instanceof Claim.Not not) {
       return -literal(not.claim(), side);
+    } else if (claim instanceof Claim.AddUpTo sum) {
+      return addUpTo(sum, side, circuit);
     } else if (claim instanceof Claim.All all) {
       return circuit.and(all.claims().stream().map(part -> literal(part, side)).toList());
     } else if (claim instanceof Claim.Any any) {
       return circuit.or(any.claims().stream().map(part -> literal(part, side)).toList());
     }
     throw new IllegalStateException("no such claim");
+  }
+
+  /** In whole multiples of the smallest decimal place that any weight has. */
+  private int addUpTo(Claim.AddUpTo sum, int side, Circuit circuit) {
+    int decimals = decimals(sum.least());
+    for (Claim.Weighted term : sum.terms()) {
+      decimals = Math.max(decimals, decimals(term.weight()));
+    }
+    List<Circuit.Term> terms = new ArrayList<>();
+    for (Claim.Weighted term : sum.terms()) {
+      BigInteger weight = term.weight().movePointRight(decimals).toBigIntegerExact();
+      terms.add(new Circuit.Term(literal(term.claim(), side), weight));
+    }
+    return circuit.reaches(terms, sum.least().movePointRight(decimals).toBigIntegerExact());
+  }
+
+  private static int decimals(BigDecimal number) {
+    return Math.max(0, number.stripTrailingZeros().scale());
   }
 
   private static org.cotyla.value.ValueSet option(String name) {

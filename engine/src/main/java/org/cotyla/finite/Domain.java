@@ -2,9 +2,11 @@ package org.cotyla.finite;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.cotyla.finding.Datum;
@@ -37,16 +39,37 @@ public final class Domain {
     return shared(List.of(protocol));
   }
 
-  /** Every complete case that all of the protocols accept; their stages must be the same. */
+  /**
+   * Every complete case that all of the protocols accept; their stages must be the same. A field
+   * whose type, unit or stage differs between them is as open as each protocol leaves it, and
+   * nothing that hangs on it can be asked of two of them at once.
+   */
   public static Domain shared(List<Protocol> protocols) {
+    Map<String, Field> fields = new HashMap<>();
     Map<String, ValueSet> values = new HashMap<>();
+    Set<String> unlike = new HashSet<>();
     for (Protocol protocol : protocols) {
       for (Field field : protocol.givenFields()) {
-        values.merge(Names.key(field.name()), field.allowed(), Domain::common);
+        String key = Names.key(field.name());
+        Field other = fields.putIfAbsent(key, field);
+        if (other == null || isAlike(field, other)) {
+          values.merge(key, field.allowed(), Domain::common);
+        } else {
+          unlike.add(key);
+        }
       }
     }
+    values.keySet().removeAll(unlike);
     List<String> names = protocols.get(0).about().stages();
     return new Domain(names, IntStream.range(0, names.size()).boxed().toList(), values);
+  }
+
+  /** Whether what a case states of the one field means the same for the other. */
+  public static boolean isAlike(Field field, Field other) {
+    return field.symbol().type() == other.symbol().type()
+        && field.symbol().isChoice() == other.symbol().isChoice()
+        && field.unit().equals(other.unit())
+        && field.stage() == other.stage();
   }
 
   /** Every way to fill in what the findings leave open, at their stage. */

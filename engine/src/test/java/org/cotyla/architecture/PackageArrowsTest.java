@@ -100,6 +100,19 @@ class PackageArrowsTest {
                   "value",
                   "name")),
           Map.entry(
+              "compare",
+              Set.of(
+                  "finite",
+                  "evaluate",
+                  "finding",
+                  "identity",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry("library", Set.of("compare", "json", "finding", "protocol", "issue", "name")),
+          Map.entry(
               "json",
               Set.of(
                   "check",
@@ -112,7 +125,9 @@ class PackageArrowsTest {
                   "issue",
                   "value",
                   "name",
-                  "trial")));
+                  "trial",
+                  "compare",
+                  "finite")));
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
       Map.ofEntries(
@@ -126,7 +141,8 @@ class PackageArrowsTest {
           Map.entry("org.fhir", Set.of("unit")),
           Map.entry("org.sat4j", Set.of("finite")),
           Map.entry("org.apache.commons.text", Set.of("name")),
-          Map.entry("org.flywaydb", Set.of("ledger")));
+          Map.entry("org.flywaydb", Set.of("ledger")),
+          Map.entry("org.apache.commons.csv", Set.of("library")));
 
   private final JavaClasses engine =
       new ClassFileImporter()

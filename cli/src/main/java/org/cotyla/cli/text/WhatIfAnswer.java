@@ -34,7 +34,7 @@ public final class WhatIfAnswer {
   public String write(WhatIf whatIf, LocalDate today) {
     Page page = new Page(width, style);
     Comparison comparison = whatIf.comparison();
-    new OpeningPart(page).write(comparison.before(), today);
+    new OpeningPart(page).write(comparison.before(), today, Optional.empty());
     warnings(page, comparison);
     findings(page, whatIf);
     inShort(page, comparison);

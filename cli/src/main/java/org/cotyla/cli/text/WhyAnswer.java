@@ -1,6 +1,7 @@
 package org.cotyla.cli.text;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.cotyla.evaluate.Points;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankedOption.Availability;
@@ -28,7 +29,7 @@ public final class WhyAnswer {
     Page page = new Page(width, style);
     Recommendation advice = why.recommendation();
     KnownValues known = new KnownValues(advice);
-    new OpeningPart(page).write(advice, today);
+    new OpeningPart(page).write(advice, today, Optional.empty());
     page.heading("Why " + why.option().name() + " " + stands(why));
     ReasonLines lines = new ReasonLines(page, advice.protocol(), known);
     lines.all(why.rulings());

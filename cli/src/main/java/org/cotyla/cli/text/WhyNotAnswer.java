@@ -3,6 +3,7 @@ package org.cotyla.cli.text;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankedOption.Availability;
@@ -34,7 +35,7 @@ public final class WhyNotAnswer {
     Recommendation advice = whyNot.recommendation();
     KnownValues known = new KnownValues(advice);
     ReasonLines lines = new ReasonLines(page, advice.protocol(), known);
-    new OpeningPart(page).write(advice, today);
+    new OpeningPart(page).write(advice, today, Optional.empty());
     String against = whyNot.against().map(other -> ", against " + other.name()).orElse("");
     boolean stands = whyNot.verdict() == WhyNot.Verdict.STANDS_BEFORE;
     page.heading((stands ? "" : "Why not ") + whyNot.option().name() + against);
