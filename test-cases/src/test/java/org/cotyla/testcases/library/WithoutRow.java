@@ -46,7 +46,11 @@ final class WithoutRow {
         whole.steps().stream().map(step -> replaced.getOrDefault(step, step)).toList(),
         whole.sources(),
         whole.changes(),
+        List.of(),
         whole.vocabulary(),
+        whole.checks(),
+        whole.reasons(),
+        whole.outcomes(),
         whole.remarks());
   }
 
