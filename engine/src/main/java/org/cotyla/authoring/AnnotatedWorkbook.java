@@ -33,7 +33,7 @@ public final class AnnotatedWorkbook {
   private static final String SUMMARY = "Findings";
   private static final List<String> HEADINGS =
       List.of("kind", "code", "cell", "what is remarked", "what helps", "case that shows it");
-  private static final int[] WIDTHS = {12, 8, 26, 70, 44, 60};
+  private static final List<Integer> WIDTHS = List.of(12, 8, 26, 70, 44, 60);
   private static final int LONGEST_CELL = 32_000;
   private static final int COMMENT_COLUMNS = 5;
   private static final int COMMENT_ROWS = 9;
@@ -151,7 +151,7 @@ public final class AnnotatedWorkbook {
       Cell heading = headings.createCell(i);
       heading.setCellValue(HEADINGS.get(i));
       dress.put(heading, Dress.Part.HEADING);
-      sheet.setColumnWidth(i, WIDTHS[i] * 256);
+      sheet.setColumnWidth(i, WIDTHS.get(i) * 256);
     }
     for (Note note : notes) {
       line(sheet, note);

@@ -14,7 +14,7 @@ public sealed interface Condition {
   /** The finding by its name. */
   String name();
 
-  /** In words: {@code hip centre migration above 28 mm up to 30 mm}. */
+  /** In words: {@code width above 28 mm up to 30 mm}. */
   String words();
 
   Claim claim();

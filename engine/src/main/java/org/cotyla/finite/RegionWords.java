@@ -16,10 +16,7 @@ import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
 import org.cotyla.value.ValueType;
 
-/**
- * Regions in plain words: {@code hip centre migration above 30 mm and köhler line intact or
- * reached}. Immutable.
- */
+/** Regions in plain words: {@code width above 30 mm and grade low or middle}. Immutable. */
 public final class RegionWords {
 
   private static final int LONGEST_LIST = 6;

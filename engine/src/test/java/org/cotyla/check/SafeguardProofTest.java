@@ -76,7 +76,7 @@ class SafeguardProofTest {
     draft.safeguard("S-1", "> 100", "hold", "class: not(B)", "Reason.", "S");
     Engine engine = Engine.of(draft.protocol());
     SafeguardVerdict verdict =
-        new SafeguardProof(engine, Domain.of(engine.protocol()), new Effort(10, 1, 1))
+        new SafeguardProof(engine, Domain.of(engine.protocol()), new Effort(10, 0, 1))
             .of(engine.protocol().checks().safeguards().get(0));
     assertThat(verdict).isInstanceOf(SafeguardVerdict.Undecided.class);
     assertThat(verdict(draft)).isInstanceOf(SafeguardVerdict.Proven.class);

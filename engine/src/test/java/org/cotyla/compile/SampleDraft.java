@@ -172,6 +172,9 @@ public final class SampleDraft {
   }
 
   private TableDraft safeguards() {
+    if (safeguards.isEmpty()) {
+      return TableDraft.empty();
+    }
     List<TableDraft.Row> rows = new ArrayList<>();
     int tests = safeguardsWhen.size();
     for (String[] cells : safeguards) {
