@@ -17,6 +17,12 @@ record CommandFactory(Terminal terminal) implements IFactory {
     if (type == ReplanCommand.class) {
       return type.cast(new ReplanCommand(terminal));
     }
+    if (type == WhatMattersCommand.class) {
+      return type.cast(new WhatMattersCommand(terminal));
+    }
+    if (type == SmallestChangeCommand.class) {
+      return type.cast(new SmallestChangeCommand(terminal));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

@@ -10,7 +10,13 @@ import picocli.CommandLine.Option;
 @Command(
     name = "cotyla",
     versionProvider = Main.Version.class,
-    subcommands = {RecommendCommand.class, ReplanCommand.class, BlankCaseCommand.class},
+    subcommands = {
+      RecommendCommand.class,
+      ReplanCommand.class,
+      WhatMattersCommand.class,
+      SmallestChangeCommand.class,
+      BlankCaseCommand.class
+    },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"
           + " it recommends and why.",

@@ -7,13 +7,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finding.Datum;
+import org.cotyla.finding.Findings;
 import org.cotyla.finite.Alternatives.Leaf;
 import org.cotyla.name.Names;
+import org.cotyla.protocol.Field;
 import org.cotyla.value.Interval;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Truth;
@@ -30,7 +34,7 @@ import org.cotyla.value.ValueSet;
 public final class CaseSearch {
 
   private final GivenSide given;
-  private final List<Engine> engines;
+  private final List<GivenSide> givens = new ArrayList<>();
   private final List<ProtocolEncoding> sides = new ArrayList<>();
   private final List<BoxWalk> walks = new ArrayList<>();
   private final Circuit circuit;
@@ -38,14 +42,17 @@ public final class CaseSearch {
 
   private CaseSearch(List<Engine> engines, Domain domain, Effort effort) {
     this.effort = effort;
-    this.engines = List.copyOf(engines);
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain);
     for (Engine engine : engines) {
-      ProtocolEncoding side = new ProtocolEncoding(circuit, given, engine);
-      sides.add(side);
-      walks.add(new BoxWalk(side));
+      add(given, new ProtocolEncoding(circuit, given, engine));
     }
+  }
+
+  private void add(GivenSide findings, ProtocolEncoding side) {
+    givens.add(findings);
+    sides.add(side);
+    walks.add(new BoxWalk(side));
   }
 
   /** A search among the cases of a domain, put to one protocol. */
@@ -56,6 +63,20 @@ public final class CaseSearch {
   /** A search among cases that are put to several protocols, whose given fields go by name. */
   public static CaseSearch of(List<Engine> engines, Domain domain, Effort effort) {
     return new CaseSearch(engines, domain, effort);
+  }
+
+  /**
+   * A search among pairs of cases, put to one protocol, that agree in every field but those set
+   * apart. Claims speak of the first of them, or of the other by {@link Claim.Of}. The case that is
+   * found is the first; the other stands in the second answer.
+   */
+  public static CaseSearch pair(Engine engine, Domain domain, Set<Field> apart, Effort effort) {
+    CaseSearch search = new CaseSearch(List.of(engine), domain, effort);
+    GivenSide second =
+        search.given.beside(
+            apart.stream().map(field -> Names.key(field.name())).collect(Collectors.toSet()));
+    search.add(second, search.sides.get(0).beside(second, apart));
+    return search;
   }
 
   /** A case of which the claim is true. */
@@ -111,15 +132,21 @@ public final class CaseSearch {
     int tries = arithmetic ? effort.samples() : 1;
     for (int i = 0; i < tries; i++) {
       Map<Alternatives, PossibleValues> points = new IdentityHashMap<>();
-      Map<String, PossibleValues> stated = new LinkedHashMap<>();
-      for (Map.Entry<String, Alternatives> field : given.used().entrySet()) {
-        Leaf leaf = field.getValue().leaves().get(field.getValue().found());
-        if (!leaf.values().isNothing()) {
-          ValueSet values = leaf.values().values();
-          Value value = i == 0 ? Representative.of(values) : Representative.sample(values, random);
-          points.put(field.getValue(), PossibleValues.of(value));
-          stated.put(field.getKey(), PossibleValues.of(value));
+      List<Map<String, PossibleValues>> stated = new ArrayList<>();
+      for (GivenSide side : givens) {
+        Map<String, PossibleValues> ofSide = new LinkedHashMap<>();
+        for (Map.Entry<String, Alternatives> field : side.used().entrySet()) {
+          Leaf leaf = field.getValue().leaves().get(field.getValue().found());
+          if (!leaf.values().isNothing()) {
+            PossibleValues point = points.get(field.getValue());
+            if (point == null) {
+              point = point(leaf.values().values(), i == 0, random);
+              points.put(field.getValue(), point);
+            }
+            ofSide.put(field.getKey(), point);
+          }
         }
+        stated.add(ofSide);
       }
       boolean there = walks.stream().allMatch(walk -> walk.leadsThere(points));
       if (there) {
@@ -132,8 +159,13 @@ public final class CaseSearch {
     return Optional.empty();
   }
 
+  private static PossibleValues point(ValueSet values, boolean middle, SplittableRandom random) {
+    return PossibleValues.of(
+        middle ? Representative.of(values) : Representative.sample(values, random));
+  }
+
   /** The case, when the engine's own answer bears the claim out. */
-  private Optional<Answer.Found> confirmed(Claim claim, Map<String, PossibleValues> stated) {
+  private Optional<Answer.Found> confirmed(Claim claim, List<Map<String, PossibleValues>> stated) {
     Answer.Found found = run(given.foundStage(), stated);
     return bearsOut(found.answers(), claim) ? Optional.of(found) : Optional.empty();
   }
@@ -147,35 +179,54 @@ public final class CaseSearch {
 
   /**
    * The same case with as few findings as bear the claim out: none of those left can be taken away
-   * by itself. What is taken away makes no difference, whatever it is.
+   * by itself. What is taken away makes no difference, whatever it is. Of a pair of cases the same
+   * findings are taken away from both, and none in which they differ.
    */
   public Answer.Found smallest(Answer.Found found, Claim claim) {
-    int stage = engines.get(0).protocol().about().stages().indexOf(found.findings().stage());
-    Map<String, PossibleValues> stated = new LinkedHashMap<>();
-    for (Datum datum : found.findings().data()) {
-      if (datum.value().single().isPresent()) {
-        stated.put(Names.key(datum.field().name()), datum.value());
-      }
-    }
-    Answer.Found smallest = found;
-    List<String> keys = new ArrayList<>(stated.keySet());
+    int stage = stage(found);
+    List<Map<String, PossibleValues>> stated = new ArrayList<>();
+    found.answers().forEach(answer -> stated.add(single(answer.findings())));
+    List<String> keys = new ArrayList<>(stated.get(0).keySet());
+    keys.removeIf(key -> stated.stream().map(side -> side.get(key)).distinct().count() > 1);
     Collections.reverse(keys);
+    Answer.Found smallest = found;
     for (String key : keys) {
-      Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
-      fewer.remove(key);
-      Answer.Found without = run(stage, fewer);
+      List<Optional<PossibleValues>> taken =
+          stated.stream().map(side -> Optional.ofNullable(side.remove(key))).toList();
+      Answer.Found without = run(stage, stated);
       if (bearsOut(without.answers(), claim)) {
-        stated = fewer;
         smallest = without;
+      } else {
+        for (int side = 0; side < stated.size(); side++) {
+          Map<String, PossibleValues> ofSide = stated.get(side);
+          taken.get(side).ifPresent(value -> ofSide.put(key, value));
+        }
       }
     }
     return smallest;
   }
 
-  private Answer.Found run(int stage, Map<String, PossibleValues> stated) {
+  private int stage(Answer.Found found) {
+    List<String> stages = sides.get(0).engine().protocol().about().stages();
+    return stages.indexOf(found.findings().stage());
+  }
+
+  private static Map<String, PossibleValues> single(Findings findings) {
+    Map<String, PossibleValues> single = new LinkedHashMap<>();
+    for (Datum datum : findings.data()) {
+      if (datum.value().single().isPresent()) {
+        single.put(Names.key(datum.field().name()), datum.value());
+      }
+    }
+    return single;
+  }
+
+  private Answer.Found run(int stage, List<Map<String, PossibleValues>> stated) {
     List<Recommendation> answers = new ArrayList<>();
-    for (Engine engine : engines) {
-      answers.add(engine.evaluate(given.domain().findings(engine.protocol(), stage, stated)));
+    for (int side = 0; side < sides.size(); side++) {
+      Engine engine = sides.get(side).engine();
+      answers.add(
+          engine.evaluate(given.domain().findings(engine.protocol(), stage, stated.get(side))));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }
@@ -188,7 +239,7 @@ public final class CaseSearch {
       for (Dependent dependent : walks.get(side).unsettled()) {
         for (Symbol symbol : walks.get(side).sources(dependent)) {
           Alternatives classes = sides.get(side).classes(symbol);
-          boolean cuts = classes.isExact() || given.used().containsValue(classes);
+          boolean cuts = classes.isExact() || isGiven(classes);
           double relative = cuts ? relativeWidth(classes) : 0;
           if (relative > width) {
             width = relative;
@@ -212,6 +263,10 @@ public final class CaseSearch {
     }
     widest.cut(place, below);
     return true;
+  }
+
+  private boolean isGiven(Alternatives classes) {
+    return givens.stream().anyMatch(side -> side.used().containsValue(classes));
   }
 
   private static double relativeWidth(Alternatives classes) {

@@ -1,6 +1,7 @@
 package org.cotyla.finite;
 
 import java.util.List;
+import org.cotyla.finite.Circuit.Term;
 
 /** Claims as literals. */
 final class ClaimEncoding {
@@ -36,6 +37,10 @@ final class ClaimEncoding {
       return circuit.and(all.claims().stream().map(part -> literal(part, side)).toList());
     } else if (claim instanceof Claim.Any any) {
       return circuit.or(any.claims().stream().map(part -> literal(part, side)).toList());
+    } else if (claim instanceof Claim.AtLeast many) {
+      List<Term> terms =
+          many.claims().stream().map(part -> new Term(literal(part, side), 1)).toList();
+      return circuit.reaches(terms, many.count());
     }
     throw new IllegalStateException("no such claim");
   }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.cotyla.finite.Alternatives.Leaf;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
@@ -19,10 +21,14 @@ final class GivenSide {
   private final Domain domain;
   private final Alternatives stage;
   private final Map<String, Alternatives> fields = new LinkedHashMap<>();
+  private final Optional<GivenSide> first;
+  private final Set<String> apart;
 
   GivenSide(Circuit circuit, Domain domain) {
     this.circuit = circuit;
     this.domain = domain;
+    this.first = Optional.empty();
+    this.apart = Set.of();
     List<Leaf> stages = new ArrayList<>();
     for (int place : domain.stages()) {
       int literal = domain.stages().size() == 1 ? circuit.yes() : circuit.unknown();
@@ -32,6 +38,24 @@ final class GivenSide {
     this.stage = Alternatives.of(circuit, stages);
   }
 
+  private GivenSide(GivenSide first, Set<String> apart) {
+    this.circuit = first.circuit;
+    this.domain = first.domain;
+    this.stage = first.stage;
+    this.first = Optional.of(first);
+    this.apart = Set.copyOf(apart);
+  }
+
+  /**
+   * A second case of the domain, at the same stage, that differs from this one in no other fields
+   * than those set apart.
+   *
+   * @param keys the keys of the fields that each case has for itself
+   */
+  GivenSide beside(Set<String> keys) {
+    return new GivenSide(this, keys);
+  }
+
   Domain domain() {
     return domain;
   }
@@ -39,6 +63,9 @@ final class GivenSide {
   /** The classes of a field; it is nothing while the case's stage lies before its own. */
   Alternatives of(Field field) {
     String key = Names.key(field.name());
+    if (first.isPresent() && !apart.contains(key)) {
+      return first.get().of(field);
+    }
     Alternatives known = fields.get(key);
     if (known == null) {
       known = classes(field);
@@ -84,8 +111,14 @@ final class GivenSide {
     return stage.leaves().get(domain.stages().indexOf(place)).literal();
   }
 
-  /** The fields that something asked for, by key. */
+  /** The fields of this case that something asked for, by key. */
   Map<String, Alternatives> used() {
-    return fields;
+    if (first.isEmpty()) {
+      return fields;
+    }
+    Map<String, Alternatives> used = new LinkedHashMap<>(first.get().used());
+    used.keySet().removeAll(apart);
+    used.putAll(fields);
+    return used;
   }
 }

@@ -1,11 +1,15 @@
 package org.cotyla.finite;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.Expression;
@@ -38,6 +42,9 @@ final class ProtocolEncoding {
   private final GivenSide given;
   private final Engine engine;
   private final Hull hull;
+  private final Optional<ProtocolEncoding> first;
+  private final Set<Step> touched = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Set<Symbol> changing = new HashSet<>();
   private final Map<Symbol, Field> fields = new HashMap<>();
   private final Map<Symbol, Step> givers = new HashMap<>();
   private final Map<Symbol, Value> constants = new HashMap<>();
@@ -48,10 +55,32 @@ final class ProtocolEncoding {
   private final List<Dependent> dependents = new ArrayList<>();
 
   ProtocolEncoding(Circuit circuit, GivenSide given, Engine engine) {
+    this(circuit, given, engine, new Hull(engine, given.domain()), Optional.empty(), Set.of());
+  }
+
+  /**
+   * The same protocol put to a second case.
+   *
+   * @param apart the fields in which the second case may differ; whatever cannot hang on them is
+   *     the same for both cases and is encoded once
+   */
+  ProtocolEncoding beside(GivenSide second, Set<Field> apart) {
+    return new ProtocolEncoding(circuit, second, engine, hull, Optional.of(this), apart);
+  }
+
+  private ProtocolEncoding(
+      Circuit circuit,
+      GivenSide given,
+      Engine engine,
+      Hull hull,
+      Optional<ProtocolEncoding> first,
+      Set<Field> apart) {
     this.circuit = circuit;
     this.given = given;
     this.engine = engine;
-    this.hull = new Hull(engine, given.domain());
+    this.hull = hull;
+    this.first = first;
+    touch(apart);
     Protocol protocol = engine.protocol();
     protocol.givenFields().forEach(field -> fields.put(field.symbol(), field));
     protocol.steps().forEach(step -> step.gives().forEach(symbol -> givers.put(symbol, step)));
@@ -62,6 +91,17 @@ final class ProtocolEncoding {
                 calculation
                     .constant()
                     .ifPresent(value -> constants.put(calculation.symbol(), value)));
+  }
+
+  /** Notes every step that is worked out from the fields, directly or through others. */
+  private void touch(Set<Field> fields) {
+    fields.forEach(field -> changing.add(field.symbol()));
+    for (Step step : engine.protocol().steps()) {
+      if (step.needs().stream().anyMatch(changing::contains)) {
+        touched.add(step);
+        changing.addAll(step.gives());
+      }
+    }
   }
 
   Engine engine() {
@@ -78,12 +118,19 @@ final class ProtocolEncoding {
 
   /** What is worked out by arithmetic, in order of need. */
   List<Dependent> dependents() {
-    return dependents;
+    if (first.isEmpty()) {
+      return dependents;
+    }
+    List<Dependent> all = new ArrayList<>();
+    first.get().dependents().stream().filter(this::isShared).forEach(all::add);
+    all.addAll(dependents);
+    return all;
   }
 
-  /** The classes of every name that was asked for. */
-  Map<Symbol, Alternatives> classes() {
-    return classes;
+  /** Whether it is the same for both cases: neither what it reads nor what it gives may differ. */
+  private boolean isShared(Dependent dependent) {
+    return Stream.concat(dependent.reads().stream(), dependent.gives().stream())
+        .noneMatch(changing::contains);
   }
 
   Alternatives classes(Symbol symbol) {
@@ -101,6 +148,9 @@ final class ProtocolEncoding {
       return given.of(field);
     }
     Step giver = givers.get(symbol);
+    if (first.isPresent() && giver != null && !touched.contains(giver)) {
+      return first.get().classes(symbol);
+    }
     if (giver instanceof Calculation calculation) {
       return calculation
           .constant()
@@ -141,6 +191,9 @@ final class ProtocolEncoding {
   }
 
   TableEncoding table(DecisionTable table) {
+    if (first.isPresent() && !touched.contains(table)) {
+      return first.get().table(table);
+    }
     TableEncoding known = tables.get(table);
     if (known == null) {
       known = new TableEncoding(this, table);
@@ -150,6 +203,9 @@ final class ProtocolEncoding {
   }
 
   RankingEncoding ranking(Ranking ranking) {
+    if (first.isPresent() && !touched.contains(ranking)) {
+      return first.get().ranking(ranking);
+    }
     RankingEncoding known = rankings.get(ranking);
     if (known == null) {
       known = new RankingEncoding(this, ranking);
@@ -203,7 +259,7 @@ final class ProtocolEncoding {
                 new Leaf(PossibleValues.of(Value.of(false)), -holds)));
     dependents.add(
         new Dependent(
-            java.util.Set.copyOf(reads),
+            Set.copyOf(reads),
             scope -> answer(test.truth(scope.valueOf(input), scope)),
             result,
             circuit.yes(),

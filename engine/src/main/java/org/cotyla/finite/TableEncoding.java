@@ -26,6 +26,11 @@ import org.cotyla.value.Value;
  */
 final class TableEncoding {
 
+  /** Sums are counted in whole multiples of the last decimal, which have to fit. */
+  private static final int DECIMALS_AT_MOST = 6;
+
+  private static final int DIGITS_AT_MOST = 12;
+
   private final ProtocolEncoding protocol;
   private final Circuit circuit;
   private final DecisionTable table;
@@ -149,8 +154,7 @@ final class TableEncoding {
       return sum(column, symbol, row -> Optional.of(Value.of(1)));
     }
     boolean constant =
-        table.rows().stream()
-            .allMatch(row -> number(row, column).isPresent() || speaks(row) == circuit.no());
+        table.rows().stream().allMatch(row -> isShort(row, column) || speaks(row) == circuit.no());
     if (policy == HitPolicy.SUM && constant) {
       return sum(column, symbol, row -> number(row, column));
     }
@@ -164,9 +168,22 @@ final class TableEncoding {
               .sorted(policy == HitPolicy.MINIMUM ? byValue : byValue.reversed())
               .toList(),
           extreme);
+      // What is not in the map would be taken for the default row.
+      table.rows().forEach(row -> extreme.putIfAbsent(row, circuit.no()));
       return choice(column, symbol, extreme);
     }
     return Alternatives.free(circuit, protocol.hull().of(symbol));
+  }
+
+  /** Whether the result is a constant, and not one of many digits, such as a third. */
+  private boolean isShort(Row row, int column) {
+    return number(row, column)
+        .filter(
+            value ->
+                !(value instanceof Value.NumberValue number)
+                    || (number.number().stripTrailingZeros().scale() <= DECIMALS_AT_MOST
+                        && number.number().precision() <= DIGITS_AT_MOST))
+        .isPresent();
   }
 
   private Optional<Value> number(Row row, int column) {

@@ -59,8 +59,20 @@ class PackageArrowsTest {
           Map.entry(
               "finite", Set.of("evaluate", "finding", "protocol", "expression", "value", "name")),
           Map.entry(
+              "explore",
+              Set.of(
+                  "finite",
+                  "evaluate",
+                  "finding",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry(
               "json",
               Set.of(
+                  "explore",
                   "explain",
                   "evaluate",
                   "finding",

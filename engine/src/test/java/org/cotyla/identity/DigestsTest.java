@@ -34,6 +34,7 @@ class DigestsTest {
             Map.entry("a result in another case", d -> d.cell(0, 0, 3, "a")),
             Map.entry("superfluous zeros", d -> d.cell(2, 0, 5, "2.00")),
             Map.entry("another status", d -> d.about("status", "in force")),
+            Map.entry("a measurement error", d -> d.set("Fields", 0, "measurement error", "3")),
             Map.entry("another owner", d -> d.about("owner", "board")),
             Map.entry("a later review", d -> d.about("review due", "2027-01-01")))
         .map(entry -> arguments(entry.getKey(), entry.getValue()));
