@@ -33,7 +33,9 @@ import picocli.CommandLine.Option;
       WhyCommand.class,
       WhyNotCommand.class,
       WhatIfCommand.class,
-      CompareCommand.class
+      CompareCommand.class,
+      WhatMattersCommand.class,
+      SmallestChangeCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

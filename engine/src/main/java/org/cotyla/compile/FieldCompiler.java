@@ -1,9 +1,11 @@
 package org.cotyla.compile;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.cotyla.draft.Line;
 import org.cotyla.draft.Text;
 import org.cotyla.expression.CellParser;
@@ -40,6 +42,7 @@ final class FieldCompiler {
           ValueType.DATE);
   private static final List<String> TYPE_WORDS =
       List.of("number", CHOICE, "yes/no", "text", "date");
+  private static final Pattern PLAIN_NUMBER = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,9})?");
   private static final List<String> KINDS = List.of("given", "derived");
 
   private final List<String> stages;
@@ -84,6 +87,7 @@ final class FieldCompiler {
         line.get("group").isNone() ? "" : line.get("group").text(),
         meaning.text(),
         references.keys(line.get("source"), "field `" + name + "`"),
+        measurementError(line, symbol, name),
         line.get("name").at());
   }
 
@@ -173,6 +177,30 @@ final class FieldCompiler {
           Optional.of(faulty.help().orElse("write an interval, as [0..120]")));
     }
     return Optional.empty();
+  }
+
+  private Optional<BigDecimal> measurementError(Line line, Symbol symbol, String name) {
+    Text cell = line.get("measurement error");
+    if (cell.isNone()) {
+      return Optional.empty();
+    }
+    if (symbol.type() != ValueType.NUMBER) {
+      issues.error(
+          "W124",
+          cell.at(),
+          "`" + name + "` has a measurement error, but only a number has one",
+          "clear the cell, or write -");
+      return Optional.empty();
+    }
+    if (!PLAIN_NUMBER.matcher(cell.text()).matches()) {
+      issues.error(
+          "W124",
+          cell.at(),
+          "`" + cell.text() + "` is not a measurement error",
+          "write a number from 0 up, in the field's unit, or - for none");
+      return Optional.empty();
+    }
+    return Optional.of(new BigDecimal(cell.text()));
   }
 
   private int stage(Text cell) {

@@ -21,7 +21,9 @@ import org.cotyla.value.Value;
 final class ModelWording implements Wording {
 
   private static final Set<String> STANDARD =
-      StandardFunctions.all().stream().map(FormulaFunction::name).collect(Collectors.toUnmodifiableSet());
+      StandardFunctions.all().stream()
+          .map(FormulaFunction::name)
+          .collect(Collectors.toUnmodifiableSet());
 
   private final FeelNames names;
   private final Set<Symbol> neverNothing;

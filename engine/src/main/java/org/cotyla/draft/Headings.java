@@ -19,8 +19,17 @@ public final class Headings {
           "stages");
   public static final List<String> FIELDS =
       List.of(
-          "name", "kind", "type", "unit", "allowed", "usual", "stage", "group", "meaning",
-          "source");
+          "name",
+          "kind",
+          "type",
+          "unit",
+          "allowed",
+          "usual",
+          "stage",
+          "group",
+          "meaning",
+          "source",
+          "measurement error");
   public static final List<String> OPTIONS =
       List.of("ranking", "option", "meaning", "needs", "lead time", "source");
   public static final List<String> CALCULATIONS =

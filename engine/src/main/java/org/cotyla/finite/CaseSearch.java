@@ -5,16 +5,21 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finding.Datum;
-import org.cotyla.finite.Alternatives.Leaf;
+import org.cotyla.finding.Findings;
 import org.cotyla.name.Names;
+import org.cotyla.protocol.Field;
 import org.cotyla.value.Interval;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Truth;
@@ -31,24 +36,27 @@ import org.cotyla.value.ValueSet;
 public final class CaseSearch {
 
   private final GivenSide given;
-  private final List<Engine> engines;
+  private final List<GivenSide> givens = new ArrayList<>();
   private final List<ProtocolEncoding> sides = new ArrayList<>();
   private final List<BoxWalk> walks = new ArrayList<>();
   private final Circuit circuit;
-  private final List<Needs> needs;
+  private final List<Needs> needs = new ArrayList<>();
   private final Effort effort;
 
   private CaseSearch(List<Engine> engines, Domain domain, Effort effort) {
     this.effort = effort;
-    this.engines = List.copyOf(engines);
-    this.needs = engines.stream().map(engine -> new Needs(engine.protocol())).toList();
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
     for (Engine engine : engines) {
-      ProtocolEncoding side = new ProtocolEncoding(circuit, given, engine);
-      sides.add(side);
-      walks.add(new BoxWalk(side));
+      add(given, new ProtocolEncoding(circuit, given, engine));
     }
+  }
+
+  private void add(GivenSide findings, ProtocolEncoding side) {
+    givens.add(findings);
+    needs.add(new Needs(side.engine().protocol()));
+    sides.add(side);
+    walks.add(new BoxWalk(side));
   }
 
   /** A search among the cases of a domain, put to one protocol. */
@@ -59,6 +67,20 @@ public final class CaseSearch {
   /** A search among cases that are put to several protocols, whose given fields go by name. */
   public static CaseSearch of(List<Engine> engines, Domain domain, Effort effort) {
     return new CaseSearch(engines, domain, effort);
+  }
+
+  /**
+   * A search among pairs of cases, put to one protocol, that agree in every field but those set
+   * apart. Claims speak of the first of them, or of the other by {@link Claim.Of}. The case that is
+   * found is the first; the other stands in the second answer.
+   */
+  public static CaseSearch pair(Engine engine, Domain domain, Set<Field> apart, Effort effort) {
+    CaseSearch search = new CaseSearch(List.of(engine), domain, effort);
+    GivenSide second =
+        search.given.beside(
+            apart.stream().map(field -> Names.key(field.name())).collect(Collectors.toSet()));
+    search.add(second, search.sides.get(0).beside(second, apart));
+    return search;
   }
 
   /** What a name of the first protocol can be at most in the domain. */
@@ -196,13 +218,19 @@ public final class CaseSearch {
 
   /** Single cases of the classes that were chosen, the likeliest first. */
   private Optional<Answer.Found> tryCases(Claim claim) {
-    Optional<Answer.Found> found = confirmed(claim, choose(Optional.empty()));
+    Optional<Answer.Found> found =
+        confirmed(claim, choose(Optional.empty(), new IdentityHashMap<>()));
     boolean arithmetic = walks.stream().anyMatch(walk -> !walk.active().isEmpty());
     SplittableRandom random = new SplittableRandom(1);
     for (int i = 1; found.isEmpty() && arithmetic && i < effort.samples(); i++) {
-      Map<String, PossibleValues> chosen = choose(Optional.of(random));
       Map<Alternatives, PossibleValues> points = new IdentityHashMap<>();
-      chosen.forEach((key, value) -> given.seenAs(key).forEach(seen -> points.put(seen, value)));
+      List<Map<String, PossibleValues>> chosen = choose(Optional.of(random), points);
+      for (int side = 0; side < givens.size(); side++) {
+        GivenSide fields = givens.get(side);
+        chosen
+            .get(side)
+            .forEach((key, value) -> fields.seenAs(key).forEach(seen -> points.put(seen, value)));
+      }
       if (walks.stream().allMatch(walk -> walk.leadsThere(points))) {
         found = confirmed(claim, chosen);
       }
@@ -210,28 +238,39 @@ public final class CaseSearch {
     return found;
   }
 
-  /** A value for every field in the class that was chosen for it: near its middle, or at random. */
-  private Map<String, PossibleValues> choose(Optional<SplittableRandom> random) {
-    Map<String, PossibleValues> chosen = new LinkedHashMap<>();
-    given
-        .used()
-        .forEach(
-            (key, classes) -> {
-              Leaf leaf = classes.leaves().get(classes.found());
-              if (!leaf.values().isNothing()) {
-                ValueSet values = leaf.values().values();
-                Value value =
-                    random
-                        .map(dice -> Representative.sample(values, dice))
-                        .orElseGet(() -> Representative.of(values));
-                chosen.put(key, PossibleValues.of(value));
-              }
-            });
+  /**
+   * For each side a value for every field in the class that was chosen for it: near its middle, or
+   * at random. A field that sides share has one value.
+   */
+  private List<Map<String, PossibleValues>> choose(
+      Optional<SplittableRandom> random, Map<Alternatives, PossibleValues> points) {
+    List<Map<String, PossibleValues>> chosen = new ArrayList<>();
+    for (GivenSide side : givens) {
+      Map<String, PossibleValues> ofSide = new LinkedHashMap<>();
+      side.used()
+          .forEach(
+              (key, classes) -> {
+                PossibleValues leaf = classes.leaves().get(classes.found()).values();
+                if (!leaf.isNothing()) {
+                  ofSide.put(
+                      key, points.computeIfAbsent(classes, shared -> point(leaf.values(), random)));
+                }
+              });
+      chosen.add(ofSide);
+    }
     return chosen;
   }
 
+  private static PossibleValues point(ValueSet values, Optional<SplittableRandom> random) {
+    Value value =
+        random
+            .map(dice -> Representative.sample(values, dice))
+            .orElseGet(() -> Representative.of(values));
+    return PossibleValues.of(value);
+  }
+
   /** The case, when the engine's own answer bears the claim out. */
-  private Optional<Answer.Found> confirmed(Claim claim, Map<String, PossibleValues> stated) {
+  private Optional<Answer.Found> confirmed(Claim claim, List<Map<String, PossibleValues>> stated) {
     Answer.Found found = run(given.foundStage(), stated);
     return bearsOut(found.answers(), claim) ? Optional.of(found) : Optional.empty();
   }
@@ -246,19 +285,11 @@ public final class CaseSearch {
   /**
    * The same case with as few findings as bear the claim out: none of those left can be taken away
    * by itself. What is taken away makes no difference, whatever it is. Where the protocol
-   * contradicts itself, so that the claim stays open, all is kept that the claim can hang on.
+   * contradicts itself, so that the claim stays open, all is kept that the claim can hang on. Of a
+   * pair of cases the same findings are taken away from both, and none in which they differ.
    */
   public Answer.Found smallest(Answer.Found found, Claim claim) {
-    int stage = engines.get(0).protocol().about().stages().indexOf(found.findings().stage());
-    Map<String, PossibleValues> stated = new LinkedHashMap<>();
-    for (Recommendation answer : found.answers()) {
-      for (Datum datum : answer.findings().data()) {
-        if (datum.value().single().isPresent()) {
-          stated.put(Names.key(datum.field().name()), datum.value());
-        }
-      }
-    }
-    return new Reduction(found, stated, stage, claim).run();
+    return new Reduction(found, claim).run();
   }
 
   /** Takes findings away, first many at once, and at last each that is left by itself. */
@@ -268,23 +299,29 @@ public final class CaseSearch {
     private Answer.Found smallest;
     private final boolean isOpen;
     private final Cone cone;
-    private Map<String, PossibleValues> stated;
+    private List<Map<String, PossibleValues>> stated;
 
-    Reduction(Answer.Found found, Map<String, PossibleValues> stated, int stage, Claim claim) {
+    Reduction(Answer.Found found, Claim claim) {
       this.smallest = found;
-      this.stated = stated;
-      this.stage = stage;
+      this.stated = found.answers().stream().map(answer -> single(answer.findings())).toList();
+      this.stage = stage(found);
       this.claim = claim;
       this.isOpen = claim.truth(found.answers()) == Truth.OPEN;
       this.cone = cone(claim);
     }
 
     Answer.Found run() {
-      List<String> keys = new ArrayList<>(stated.keySet());
+      Set<String> alike = new LinkedHashSet<>();
+      stated.forEach(side -> alike.addAll(side.keySet()));
+      alike.removeIf(
+          key ->
+              stated.stream().map(side -> side.get(key)).filter(Objects::nonNull).distinct().count()
+                  > 1);
+      List<String> keys = new ArrayList<>(alike);
       Collections.reverse(keys);
       takeAway(keys);
       for (String key : keys) {
-        if (stated.containsKey(key)) {
+        if (stated.stream().anyMatch(side -> side.containsKey(key))) {
           without(List.of(key));
         }
       }
@@ -300,8 +337,12 @@ public final class CaseSearch {
     }
 
     private boolean without(List<String> keys) {
-      Map<String, PossibleValues> fewer = new LinkedHashMap<>(stated);
-      fewer.keySet().removeAll(keys);
+      List<Map<String, PossibleValues>> fewer = new ArrayList<>();
+      for (Map<String, PossibleValues> side : stated) {
+        Map<String, PossibleValues> less = new LinkedHashMap<>(side);
+        less.keySet().removeAll(keys);
+        fewer.add(less);
+      }
       Answer.Found without = CaseSearch.this.run(stage, fewer);
       boolean same =
           isOpen
@@ -320,10 +361,27 @@ public final class CaseSearch {
     return Cone.of(claim, needs);
   }
 
-  private Answer.Found run(int stage, Map<String, PossibleValues> stated) {
+  private int stage(Answer.Found found) {
+    List<String> stages = sides.get(0).engine().protocol().about().stages();
+    return stages.indexOf(found.findings().stage());
+  }
+
+  private static Map<String, PossibleValues> single(Findings findings) {
+    Map<String, PossibleValues> single = new LinkedHashMap<>();
+    for (Datum datum : findings.data()) {
+      if (datum.value().single().isPresent()) {
+        single.put(Names.key(datum.field().name()), datum.value());
+      }
+    }
+    return single;
+  }
+
+  private Answer.Found run(int stage, List<Map<String, PossibleValues>> stated) {
     List<Recommendation> answers = new ArrayList<>();
-    for (Engine engine : engines) {
-      answers.add(engine.evaluate(given.domain().findings(engine.protocol(), stage, stated)));
+    for (int side = 0; side < sides.size(); side++) {
+      Engine engine = sides.get(side).engine();
+      answers.add(
+          engine.evaluate(given.domain().findings(engine.protocol(), stage, stated.get(side))));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }
@@ -336,7 +394,7 @@ public final class CaseSearch {
       for (Dependent dependent : walks.get(side).unsettled()) {
         for (Symbol symbol : walks.get(side).sources(dependent)) {
           Alternatives classes = sides.get(side).classes(symbol);
-          boolean cuts = classes.isExact() || given.used().containsValue(classes);
+          boolean cuts = classes.isExact() || isGiven(classes);
           double relative = cuts ? relativeWidth(classes) : 0;
           if (relative > width) {
             width = relative;
@@ -360,6 +418,10 @@ public final class CaseSearch {
     }
     widest.cut(place, below);
     return true;
+  }
+
+  private boolean isGiven(Alternatives classes) {
+    return givens.stream().anyMatch(side -> side.used().containsValue(classes));
   }
 
   private static double relativeWidth(Alternatives classes) {

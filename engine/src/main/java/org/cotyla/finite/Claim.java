@@ -213,6 +213,21 @@ public sealed interface Claim {
     }
   }
 
+  /** So many of them or more are true. */
+  record AtLeast(int count, List<Claim> claims) implements Claim {
+    public AtLeast {
+      claims = List.copyOf(claims);
+    }
+
+    @Override
+    public Truth truth(List<Recommendation> answers, int side) {
+      List<Truth> truths = claims.stream().map(claim -> claim.truth(answers, side)).toList();
+      long certain = truths.stream().filter(Truth.TRUE::equals).count();
+      long open = truths.stream().filter(Truth.OPEN::equals).count();
+      return certain >= count ? Truth.TRUE : certain + open >= count ? Truth.OPEN : Truth.FALSE;
+    }
+  }
+
   private static boolean isDefault(DecisionTable table, Row row) {
     return table.otherwise().filter(other -> other == row).isPresent();
   }

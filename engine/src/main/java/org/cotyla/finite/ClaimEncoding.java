@@ -41,6 +41,12 @@ final class ClaimEncoding {
       return circuit.and(all.claims().stream().map(part -> literal(part, side)).toList());
     } else if (claim instanceof Claim.Any any) {
       return circuit.or(any.claims().stream().map(part -> literal(part, side)).toList());
+    } else if (claim instanceof Claim.AtLeast many) {
+      List<Circuit.Term> terms =
+          many.claims().stream()
+              .map(part -> new Circuit.Term(literal(part, side), BigInteger.ONE))
+              .toList();
+      return circuit.reaches(terms, BigInteger.valueOf(many.count()));
     }
     throw new IllegalStateException("no such claim");
   }

@@ -68,6 +68,8 @@ final class Cone {
       all.claims().forEach(part -> collect(part, side));
     } else if (claim instanceof Claim.Any any) {
       any.claims().forEach(part -> collect(part, side));
+    } else if (claim instanceof Claim.AtLeast many) {
+      many.claims().forEach(part -> collect(part, side));
     } else if (claim instanceof Claim.AddUpTo sum) {
       sum.terms().forEach(term -> collect(term.claim(), side));
     } else {

@@ -1,6 +1,7 @@
 package org.cotyla.finite;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -88,6 +89,13 @@ public final class Domain {
   /** The same, but every field that is not of a later stage can be anything that it may be. */
   public Domain freed(Protocol protocol) {
     return new Domain(stageNames, stages, of(protocol).values);
+  }
+
+  /** The same, but these fields can be anything that they may be. */
+  public Domain freed(Collection<Field> fields) {
+    Map<String, ValueSet> changed = new HashMap<>(values);
+    fields.forEach(field -> changed.put(Names.key(field.name()), field.allowed()));
+    return new Domain(stageNames, stages, changed);
   }
 
   /** The same with one field limited to the values that lie in both. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.cotyla.finite.Alternatives.Leaf;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
@@ -26,10 +27,14 @@ final class GivenSide {
   private final Map<String, Integer> earliest = new HashMap<>();
   private final Map<String, Alternatives> fields = new LinkedHashMap<>();
   private final Map<String, Map<Integer, Alternatives>> later = new HashMap<>();
+  private final Optional<GivenSide> first;
+  private final Set<String> apart;
 
   GivenSide(Circuit circuit, Domain domain, List<Protocol> protocols) {
     this.circuit = circuit;
     this.domain = domain;
+    this.first = Optional.empty();
+    this.apart = Set.of();
     for (Protocol protocol : protocols) {
       protocol.givenFields().forEach(field -> earliest.merge(key(field), field.stage(), Math::min));
     }
@@ -46,12 +51,34 @@ final class GivenSide {
     return Names.key(field.name());
   }
 
+  private GivenSide(GivenSide first, Set<String> apart) {
+    this.circuit = first.circuit;
+    this.domain = first.domain;
+    this.stage = first.stage;
+    this.earliest.putAll(first.earliest);
+    this.first = Optional.of(first);
+    this.apart = Set.copyOf(apart);
+  }
+
+  /**
+   * A second case of the domain, at the same stage, that differs from this one in no other fields
+   * than those set apart.
+   *
+   * @param keys the keys of the fields that each case has for itself
+   */
+  GivenSide beside(Set<String> keys) {
+    return new GivenSide(this, keys);
+  }
+
   Domain domain() {
     return domain;
   }
 
   /** The classes of a field; it is nothing while the case's stage lies before its own. */
   Alternatives of(Field field) {
+    if (first.isPresent() && !apart.contains(key(field))) {
+      return first.get().of(field);
+    }
     Alternatives known = fields.get(key(field));
     if (known == null) {
       known = classes(field, earliest.getOrDefault(key(field), field.stage()));
@@ -128,13 +155,22 @@ final class GivenSide {
     return stage.leaves().get(domain.stages().indexOf(place)).literal();
   }
 
-  /** The fields that something asked for, by key. */
+  /** The fields of this case that something asked for, by key. */
   Map<String, Alternatives> used() {
-    return fields;
+    if (first.isEmpty()) {
+      return fields;
+    }
+    Map<String, Alternatives> used = new LinkedHashMap<>(first.get().used());
+    used.keySet().removeAll(apart);
+    used.putAll(fields);
+    return used;
   }
 
   /** Everything that the field is seen as, when it has a value in what was found last. */
   List<Alternatives> seenAs(String key) {
+    if (first.isPresent() && !apart.contains(key)) {
+      return first.get().seenAs(key);
+    }
     List<Alternatives> seen = new ArrayList<>(List.of(fields.get(key)));
     later.getOrDefault(key, Map.of()).values().stream()
         .filter(classes -> !classes.leaves().get(classes.found()).values().isNothing())

@@ -1,6 +1,7 @@
 package org.cotyla.finite;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.Expression;
@@ -35,12 +37,18 @@ import org.cotyla.value.ValueType;
  */
 final class ProtocolEncoding {
 
+  /** Keeps such names of a second case apart from those of the first. */
+  private static final int BESIDE = 1_000_000;
+
   private record TestKey(Symbol input, CellTest test) {}
 
   private final Circuit circuit;
   private final GivenSide given;
   private final Engine engine;
   private final Hull hull;
+  private final Optional<ProtocolEncoding> first;
+  private final Set<Step> touched = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Set<Symbol> changing = new HashSet<>();
   private final Map<Symbol, Field> fields = new HashMap<>();
   private final Map<Symbol, Step> givers = new HashMap<>();
   private final Map<Symbol, Value> constants = new HashMap<>();
@@ -52,10 +60,32 @@ final class ProtocolEncoding {
   private final List<Dependent> dependents = new ArrayList<>();
 
   ProtocolEncoding(Circuit circuit, GivenSide given, Engine engine) {
+    this(circuit, given, engine, new Hull(engine, given.domain()), Optional.empty(), Set.of());
+  }
+
+  /**
+   * The same protocol put to a second case.
+   *
+   * @param apart the fields in which the second case may differ; whatever cannot hang on them is
+   *     the same for both cases and is encoded once
+   */
+  ProtocolEncoding beside(GivenSide second, Set<Field> apart) {
+    return new ProtocolEncoding(circuit, second, engine, hull, Optional.of(this), apart);
+  }
+
+  private ProtocolEncoding(
+      Circuit circuit,
+      GivenSide given,
+      Engine engine,
+      Hull hull,
+      Optional<ProtocolEncoding> first,
+      Set<Field> apart) {
     this.circuit = circuit;
     this.given = given;
     this.engine = engine;
-    this.hull = new Hull(engine, given.domain());
+    this.hull = hull;
+    this.first = first;
+    touch(apart);
     Protocol protocol = engine.protocol();
     protocol.givenFields().forEach(field -> fields.put(field.symbol(), field));
     protocol.steps().forEach(step -> step.gives().forEach(symbol -> givers.put(symbol, step)));
@@ -66,6 +96,17 @@ final class ProtocolEncoding {
                 calculation
                     .constant()
                     .ifPresent(value -> constants.put(calculation.symbol(), value)));
+  }
+
+  /** Notes every step that is worked out from the fields, directly or through others. */
+  private void touch(Set<Field> fields) {
+    fields.forEach(field -> changing.add(field.symbol()));
+    for (Step step : engine.protocol().steps()) {
+      if (step.needs().stream().anyMatch(changing::contains)) {
+        touched.add(step);
+        changing.addAll(step.gives());
+      }
+    }
   }
 
   Engine engine() {
@@ -82,12 +123,19 @@ final class ProtocolEncoding {
 
   /** What is worked out by arithmetic, in order of need. */
   List<Dependent> dependents() {
-    return dependents;
+    if (first.isEmpty()) {
+      return dependents;
+    }
+    List<Dependent> all = new ArrayList<>();
+    first.get().dependents().stream().filter(this::isShared).forEach(all::add);
+    all.addAll(dependents);
+    return all;
   }
 
-  /** The classes of every name that was asked for. */
-  Map<Symbol, Alternatives> classes() {
-    return classes;
+  /** Whether it is the same for both cases: neither what it reads nor what it gives may differ. */
+  private boolean isShared(Dependent dependent) {
+    return Stream.concat(dependent.reads().stream(), dependent.gives().stream())
+        .noneMatch(changing::contains);
   }
 
   Alternatives classes(Symbol symbol) {
@@ -105,6 +153,9 @@ final class ProtocolEncoding {
       return given.of(field);
     }
     Step giver = givers.get(symbol);
+    if (first.isPresent() && giver != null && !touched.contains(giver)) {
+      return first.get().classes(symbol);
+    }
     if (giver instanceof Calculation calculation) {
       return calculation
           .constant()
@@ -122,6 +173,10 @@ final class ProtocolEncoding {
     }
     if (giver instanceof Ranking ranking) {
       return ranking(ranking).first();
+    }
+    if (first.isPresent() && first.get().classes.containsKey(symbol)) {
+      // A name that the first case's arithmetic was given for whether a row matches.
+      return first.get().classes(symbol);
     }
     // Nothing gives it: a list, or a derived field whose table was left out.
     return constant(PossibleValues.nothing(symbol.type()));
@@ -156,7 +211,8 @@ final class ProtocolEncoding {
     return asked.computeIfAbsent(
         row,
         unknown -> {
-          int place = engine.protocol().vocabulary().symbols().size() + asked.size();
+          int own = first.isPresent() ? BESIDE : 0;
+          int place = engine.protocol().vocabulary().symbols().size() + own + asked.size();
           Symbol symbol = new Symbol(row.id(), place, ValueType.YES_NO, List.of());
           classes.put(symbol, yesOrNo(matches));
           return symbol;
@@ -175,6 +231,9 @@ final class ProtocolEncoding {
   }
 
   TableEncoding table(DecisionTable table) {
+    if (first.isPresent() && !touched.contains(table)) {
+      return first.get().table(table);
+    }
     TableEncoding known = tables.get(table);
     if (known == null) {
       known = new TableEncoding(this, table);
@@ -184,6 +243,9 @@ final class ProtocolEncoding {
   }
 
   RankingEncoding ranking(Ranking ranking) {
+    if (first.isPresent() && !touched.contains(ranking)) {
+      return first.get().ranking(ranking);
+    }
     RankingEncoding known = rankings.get(ranking);
     if (known == null) {
       known = new RankingEncoding(this, ranking);

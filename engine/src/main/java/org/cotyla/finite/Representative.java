@@ -13,7 +13,7 @@ import org.cotyla.value.ValueType;
 import org.jspecify.annotations.Nullable;
 
 /** Picks single values out of sets, with as few decimals as will do. */
-final class Representative {
+public final class Representative {
 
   private static final BigDecimal FAR = BigDecimal.valueOf(1_000_000);
   private static final int DECIMALS_AT_MOST = 12;
@@ -22,12 +22,12 @@ final class Representative {
   private Representative() {}
 
   /** A value of the set, near its middle. */
-  static Value of(ValueSet values) {
+  public static Value of(ValueSet values) {
     return at(values.hull(), values, 0.5);
   }
 
   /** A value of the set, at random near an end or anywhere in it. */
-  static Value sample(ValueSet values, SplittableRandom random) {
+  public static Value sample(ValueSet values, SplittableRandom random) {
     double where =
         switch (random.nextInt(5)) {
           case 0 -> 0.0;

@@ -17,8 +17,9 @@ import org.cotyla.protocol.Source;
  * The digest of a protocol over everything that an answer can show or depend on.
  *
  * <p>Left out, since they change without the protocol changing: its status, dates, owner, approvals
- * and history, and how the workbook looks. Cells count by their meaning: {@code >=15} and {@code ≥
- * 15} are one.
+ * and history, and how the workbook looks; and the measurement errors of fields, since no
+ * recommendation shows them or depends on them. Cells count by their meaning: {@code >=15} and
+ * {@code ≥ 15} are one.
  */
 public final class ProtocolDigest {
 

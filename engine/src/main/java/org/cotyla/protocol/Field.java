@@ -1,5 +1,6 @@
 package org.cotyla.protocol;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.cotyla.expression.Symbol;
@@ -18,6 +19,7 @@ import org.cotyla.value.ValueSet;
  * @param group the heading under which people find it
  * @param meaning one sentence: how it is measured, from where
  * @param sources keys of sources
+ * @param measurementError how far a measured value may be off either way, in the unit, when stated
  */
 public record Field(
     Symbol symbol,
@@ -29,6 +31,7 @@ public record Field(
     String group,
     String meaning,
     List<String> sources,
+    Optional<BigDecimal> measurementError,
     CellRef at) {
 
   public Field {

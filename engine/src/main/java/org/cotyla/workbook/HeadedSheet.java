@@ -33,7 +33,11 @@ record HeadedSheet(
 
   static final HeadedSheet FIELDS =
       new HeadedSheet(
-          "Fields", true, Headings.FIELDS, Set.of("usual", "group"), Set.of("allowed", "usual"));
+          "Fields",
+          true,
+          Headings.FIELDS,
+          Set.of("usual", "group", "measurement error"),
+          Set.of("allowed", "usual", "measurement error"));
   static final HeadedSheet OPTIONS =
       new HeadedSheet(
           "Options", false, Headings.OPTIONS, Set.of("needs", "lead time"), Set.of("lead time"));

@@ -10,7 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** How the cells of a written workbook look. */
 final class WrittenStyles {
 
-  private static final byte[] BAND = {(byte) 0xE3, (byte) 0xE8, (byte) 0xEA};
+  private static final String BAND = "FFE3E8EA";
 
   private final XSSFWorkbook workbook;
   final XSSFCellStyle heading;
@@ -20,10 +20,16 @@ final class WrittenStyles {
   WrittenStyles(XSSFWorkbook workbook) {
     this.workbook = workbook;
     this.heading = style(true);
-    heading.setFillForegroundColor(new XSSFColor(BAND, null));
+    heading.setFillForegroundColor(band());
     heading.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     this.key = style(true);
     this.plain = style(false);
+  }
+
+  private static XSSFColor band() {
+    XSSFColor band = new XSSFColor();
+    band.setARGBHex(BAND);
+    return band;
   }
 
   /** Text as it is typed: no spreadsheet program makes a date or a number of it. */

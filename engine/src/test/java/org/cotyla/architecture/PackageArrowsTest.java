@@ -113,6 +113,17 @@ class PackageArrowsTest {
                   "name")),
           Map.entry("library", Set.of("compare", "json", "finding", "protocol", "issue", "name")),
           Map.entry(
+              "explore",
+              Set.of(
+                  "finite",
+                  "evaluate",
+                  "finding",
+                  "protocol",
+                  "expression",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry(
               "json",
               Set.of(
                   "check",
@@ -127,7 +138,8 @@ class PackageArrowsTest {
                   "name",
                   "trial",
                   "compare",
-                  "finite")));
+                  "finite",
+                  "explore")));
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
       Map.ofEntries(

@@ -142,6 +142,21 @@ class FaultyDraftsTest {
                 + " above its high end",
             "write the smaller value first"),
         fault(
+            "a measurement error below 0",
+            d -> d.set("Fields", 0, "measurement error", "-3"),
+            "W124 Fields!K2: `-3` is not a measurement error",
+            "write a number from 0 up, in the field's unit, or - for none"),
+        fault(
+            "a measurement error with a unit",
+            d -> d.set("Fields", 0, "measurement error", "3 mm"),
+            "W124 Fields!K2: `3 mm` is not a measurement error",
+            "write a number from 0 up, in the field's unit, or - for none"),
+        fault(
+            "a measurement error of a choice",
+            d -> d.set("Fields", 1, "measurement error", "1"),
+            "W124 Fields!K3: `grade` has a measurement error, but only a number has one",
+            "clear the cell, or write -"),
+        fault(
             "an unknown stage",
             d -> d.set("Fields", 2, "stage", "theater"),
             "W119 Fields!G4: `theater` is not a stage of this protocol",

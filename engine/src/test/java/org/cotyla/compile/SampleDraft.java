@@ -1,6 +1,7 @@
 package org.cotyla.compile;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -118,7 +119,16 @@ public final class SampleDraft {
 
   /** Changes a cell of a sheet with headings; rows are counted from 0. */
   public SampleDraft set(String sheet, int row, String heading, String text) {
-    sheets.get(sheet).get(row)[headings(sheet).indexOf(heading)] = text;
+    int column = headings(sheet).indexOf(heading);
+    List<String[]> rows = sheets.get(sheet);
+    String[] cells = rows.get(row);
+    if (column >= cells.length) {
+      // A column at the end that may be left out.
+      cells = Arrays.copyOf(cells, column + 1);
+      Arrays.fill(cells, rows.get(row).length, cells.length, "");
+      rows.set(row, cells);
+    }
+    cells[column] = text;
     return this;
   }
 

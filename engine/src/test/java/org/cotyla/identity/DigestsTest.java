@@ -37,6 +37,7 @@ class DigestsTest {
             Map.entry(
                 "a safeguard, which demands and gives nothing",
                 d -> d.safeguard("SF-1", "-", "A", "be ruled out", "brace", "Reason.", "S")),
+            Map.entry("a measurement error", d -> d.set("Fields", 0, "measurement error", "3")),
             Map.entry("another owner", d -> d.about("owner", "board")),
             Map.entry("a later review", d -> d.about("review due", "2027-01-01")))
         .map(entry -> arguments(entry.getKey(), entry.getValue()));

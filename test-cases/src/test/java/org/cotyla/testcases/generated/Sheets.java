@@ -111,7 +111,7 @@ public final class Sheets {
             text(name, policy, 1),
             text(name, "What?", 2),
             text(name, ranks, 3),
-            text(name, "-", 4),
+            text(name, ranks.equals("-") ? "headline" : "-", 4),
             inputs,
             outputs,
             drafts));
