@@ -70,6 +70,20 @@ class HouseAroundTest {
   }
 
   @Test
+  @DisplayName("missing host contact heads the short form, and what is not asked stands at its end")
+  void shortForm() throws IOException {
+    Recommendation advice = advice("incomplete/contact-missing");
+    assertThat(WhatMatters.isQuick(advice)).isTrue();
+    WhatMatters.Short inShort = WhatMatters.of(ENGINE, advice).shortForm();
+    assertThat(inShort.headline())
+        .extracting(one -> one.datum().field().name())
+        .containsExactly("host bone contact");
+    assertThat(inShort.none()).extracting(one -> one.datum().field().name()).contains("d dimer");
+    assertThat(inShort.undecided()).isEmpty();
+    assertThat(WhatMatters.isQuick(advice("incomplete/almost-nothing-known"))).isFalse();
+  }
+
+  @Test
   @DisplayName("the class turns 3B with the ischial lysis at 15 mm, and with nothing less")
   void classChange() throws IOException {
     SmallestChange change = change("loose-cup-up-and-out", "defect class=3B");
