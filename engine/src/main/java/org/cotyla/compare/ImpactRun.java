@@ -46,8 +46,8 @@ public final class ImpactRun {
 
   private ImpactRun(Engine before, Engine after, Consumer<Answer.Found> seen) {
     this.seen = seen;
-    this.before = before;
-    this.after = after;
+    this.before = before.remembering();
+    this.after = after.remembering();
     this.pairs = new Pairs(before.protocol(), after.protocol());
   }
 

@@ -40,7 +40,7 @@ public final class CaseSearch {
 
   private CaseSearch(List<Engine> engines, Domain domain, Effort effort) {
     this.effort = effort;
-    this.engines = List.copyOf(engines);
+    this.engines = engines.stream().map(Engine::remembering).toList();
     this.needs = engines.stream().map(engine -> new Needs(engine.protocol())).toList();
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
