@@ -95,7 +95,7 @@ public final class ProtocolCheck {
     SplittableRandom random = new SplittableRandom(1);
     Engine remembering = engine.remembering();
     for (long i = 0; i < cases; i++) {
-      seen.add(remembering.evaluate(domain.sample(protocol, random)));
+      seen.add(remembering.decide(domain.sample(protocol, random)));
     }
     return seen;
   }

@@ -86,6 +86,27 @@ public final class Engine {
 
   /** The recommendation for findings that were read with this engine's protocol. */
   public Recommendation evaluate(Findings findings) {
+    return run(findings, true);
+  }
+
+  /**
+   * The same without its list of missing data, which takes long where much is open: for searches
+   * and counts that only read what the decisions and rankings come to.
+   */
+  public Recommendation decide(Findings findings) {
+    return run(findings, false);
+  }
+
+  /**
+   * The same for a case.
+   *
+   * @throws RejectedException listing every fault of the case
+   */
+  public Recommendation decide(Case given) {
+    return decide(reader.read(given));
+  }
+
+  private Recommendation run(Findings findings, boolean saysMissing) {
     State state = new State(protocol.vocabulary().symbols().size());
     for (Datum datum : findings.data()) {
       state.set(datum.field().symbol(), datum.value());
@@ -112,7 +133,14 @@ public final class Engine {
       }
     }
     List<RankingResult> ranked = inWorkbookOrder(rankings);
-    OpenData open = new OpenData(protocol.steps(), state, results, rankings);
+    List<MissingDatum> missing =
+        saysMissing
+            ? MissingData.of(
+                findings,
+                inOrder,
+                ranked,
+                new OpenData(protocol.steps(), state, results, rankings))
+            : List.of();
     return new Recommendation(
         protocol,
         protocolDigest,
@@ -120,7 +148,7 @@ public final class Engine {
         inOrder,
         ranked,
         calculations,
-        MissingData.of(findings, inOrder, ranked, open),
+        missing,
         findings.remarks());
   }
 

@@ -118,7 +118,7 @@ public final class CaseSearch {
       }
       Optional<Answer.Found> found = tryCases(all);
       if (found.isPresent()) {
-        return found.get();
+        return told(found.get());
       }
       if (!lookCloser()) {
         return new Answer.Undecided(
@@ -288,7 +288,7 @@ public final class CaseSearch {
           without(List.of(key));
         }
       }
-      return smallest;
+      return told(smallest);
     }
 
     private void takeAway(List<String> keys) {
@@ -323,7 +323,16 @@ public final class CaseSearch {
   private Answer.Found run(int stage, Map<String, PossibleValues> stated) {
     List<Recommendation> answers = new ArrayList<>();
     for (Engine engine : engines) {
-      answers.add(engine.evaluate(given.domain().findings(engine.protocol(), stage, stated)));
+      answers.add(engine.decide(given.domain().findings(engine.protocol(), stage, stated)));
+    }
+    return new Answer.Found(answers.get(0).findings(), answers);
+  }
+
+  /** What is handed out says as well which data are missing; while searching nobody asks. */
+  private Answer.Found told(Answer.Found found) {
+    List<Recommendation> answers = new ArrayList<>();
+    for (int side = 0; side < engines.size(); side++) {
+      answers.add(engines.get(side).evaluate(found.answers().get(side).findings()));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }
