@@ -70,8 +70,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Engine before = Engine.of(HouseProtocol.read(oldFile, Optional.empty()));
-    Engine after = Engine.of(HouseProtocol.read(newFile, Optional.empty()));
+    Engine before = Engine.of(HouseProtocol.read(oldFile, Optional.empty())).remembering();
+    Engine after = Engine.of(HouseProtocol.read(newFile, Optional.empty())).remembering();
     PastCases cases = PastCases.of(library, terminal, before.protocol(), after.protocol());
     Optional<Impact> impact = cases.run(before, after);
     ProtocolComparison comparison =

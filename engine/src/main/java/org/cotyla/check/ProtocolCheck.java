@@ -93,8 +93,9 @@ public final class ProtocolCheck {
     SeenRows seen = new SeenRows();
     long cases = Math.min(CASES_AT_MOST, CASES_A_ROW * protocol.allRows().count());
     SplittableRandom random = new SplittableRandom(1);
+    Engine remembering = engine.remembering();
     for (long i = 0; i < cases; i++) {
-      seen.add(engine.evaluate(domain.sample(protocol, random)));
+      seen.add(remembering.decide(domain.sample(protocol, random)));
     }
     return seen;
   }

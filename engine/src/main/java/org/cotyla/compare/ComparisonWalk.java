@@ -242,7 +242,7 @@ final class ComparisonWalk {
   private Effort effortDownstream() {
     return new Effort(
         Math.max(1, effort.conflicts() / 20),
-        Math.max(1, effort.rounds() / 10),
+        Math.max(1, effort.rounds() / 20),
         Math.max(1, effort.samples() / 4));
   }
 

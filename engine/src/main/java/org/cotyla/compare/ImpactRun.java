@@ -46,8 +46,8 @@ public final class ImpactRun {
 
   private ImpactRun(Engine before, Engine after, Consumer<Answer.Found> seen) {
     this.seen = seen;
-    this.before = before;
-    this.after = after;
+    this.before = before.remembering();
+    this.after = after.remembering();
     this.pairs = new Pairs(before.protocol(), after.protocol());
   }
 
@@ -56,7 +56,7 @@ public final class ImpactRun {
    *
    * @param threads how many may be run at once
    * @param progress told how many cases are done, now and then
-   * @param seen given each case that changes, with both answers, in order
+   * @param seen given each case that changes, in order, with what both protocols decide
    */
   public static Impact of(
       Engine before,
@@ -114,7 +114,7 @@ public final class ImpactRun {
     List<Recommendation> answers = new ArrayList<>();
     for (Engine engine : List.of(before, after)) {
       try {
-        answers.add(engine.evaluate(past.given().get()));
+        answers.add(engine.decide(past.given().get()));
       } catch (RejectedException rejected) {
         String by = engine == before ? "old" : "new";
         refused.add(new SetAside(past.reference(), by, rejected.issues()));

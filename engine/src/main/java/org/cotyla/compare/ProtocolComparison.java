@@ -64,7 +64,7 @@ public record ProtocolComparison(
    */
   public static ProtocolComparison of(
       Engine before, Engine after, Effort effort, List<Answer.Found> known) {
-    return new ComparisonWalk(before, after, effort, known).run();
+    return new ComparisonWalk(before.remembering(), after.remembering(), effort, known).run();
   }
 
   public String digestBefore() {

@@ -86,7 +86,7 @@ final class Samples {
             new SplittableRandom(start ^ Names.key(field.name()).hashCode() * 0x9E3779B97F4A7C15L);
         data.add(datum(field, at, stated, side, own));
       }
-      answers.add(side.engine().evaluate(new Findings("", stages.get(at), data, List.of())));
+      answers.add(side.engine().decide(new Findings("", stages.get(at), data, List.of())));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }

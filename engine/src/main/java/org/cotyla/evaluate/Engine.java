@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cotyla.finding.Case;
 import org.cotyla.finding.Datum;
@@ -22,8 +23,8 @@ import org.cotyla.protocol.Step;
 import org.cotyla.value.PossibleValues;
 
 /**
- * Runs a protocol against cases. Immutable and safe to share between threads; the same protocol,
- * case and engine version always give the same recommendation.
+ * Runs a protocol against cases. Safe to share between threads; the same protocol, case and engine
+ * version always give the same recommendation.
  */
 public final class Engine {
 
@@ -32,6 +33,17 @@ public final class Engine {
   private final FindingsReader reader;
   private final String protocolDigest;
   private final Map<DecisionTable, DecisionStep> decisions = new IdentityHashMap<>();
+  private final Map<DecisionTable, Memory> memories = new IdentityHashMap<>();
+
+  /** The same, but it remembers. */
+  private Engine(Engine other) {
+    this.protocol = other.protocol;
+    this.rules = other.rules;
+    this.reader = other.reader;
+    this.protocolDigest = other.protocolDigest;
+    this.decisions.putAll(other.decisions);
+    protocol.decisions().forEach(table -> memories.put(table, new Memory(table)));
+  }
 
   private Engine(Protocol protocol) {
     this.protocol = protocol;
@@ -47,6 +59,15 @@ public final class Engine {
   /** An engine for the protocol; building it takes far longer than a case. */
   public static Engine of(Protocol protocol) {
     return new Engine(protocol);
+  }
+
+  /**
+   * The same engine for thousands of cases that are much alike: what a decision came to for the
+   * same values is remembered for as long as the engine that is given back is, and not worked out
+   * again. Its answers are the same.
+   */
+  public Engine remembering() {
+    return memories.isEmpty() ? new Engine(this) : this;
   }
 
   public Protocol protocol() {
@@ -65,6 +86,27 @@ public final class Engine {
 
   /** The recommendation for findings that were read with this engine's protocol. */
   public Recommendation evaluate(Findings findings) {
+    return run(findings, true);
+  }
+
+  /**
+   * The same without its list of missing data, which takes long where much is open: for searches
+   * and counts that only read what the decisions and rankings come to.
+   */
+  public Recommendation decide(Findings findings) {
+    return run(findings, false);
+  }
+
+  /**
+   * The same for a case.
+   *
+   * @throws RejectedException listing every fault of the case
+   */
+  public Recommendation decide(Case given) {
+    return decide(reader.read(given));
+  }
+
+  private Recommendation run(Findings findings, boolean saysMissing) {
     State state = new State(protocol.vocabulary().symbols().size());
     for (Datum datum : findings.data()) {
       state.set(datum.field().symbol(), datum.value());
@@ -91,7 +133,11 @@ public final class Engine {
       }
     }
     List<RankingResult> ranked = inWorkbookOrder(rankings);
-    OpenData open = new OpenData(protocol.steps(), state, results, rankings);
+    List<MissingDatum> missing =
+        saysMissing
+            ? MissingData.of(
+                findings, inOrder, ranked, new OpenData(protocol.steps(), state, results, rankings))
+            : List.of();
     return new Recommendation(
         protocol,
         protocolDigest,
@@ -99,7 +145,7 @@ public final class Engine {
         inOrder,
         ranked,
         calculations,
-        MissingData.of(findings, inOrder, ranked, open),
+        missing,
         findings.remarks());
   }
 
@@ -108,13 +154,29 @@ public final class Engine {
     if (step == null) {
       throw new IllegalStateException("`" + table.name() + "` is not of this engine's protocol");
     }
-    DecisionResult result = step.run(session, state);
+    DecisionResult result = remembered(table, step, session, state);
     for (DecisionTable.Output output : table.outputs()) {
       PossibleValues value = result.outputs().get(output.symbol().name());
       if (value != null) {
         state.set(output.symbol(), value);
       }
     }
+    return result;
+  }
+
+  private DecisionResult remembered(
+      DecisionTable table, DecisionStep step, Session session, State state) {
+    Memory memory = memories.get(table);
+    if (memory == null) {
+      return step.run(session, state);
+    }
+    List<PossibleValues> met = memory.met(state);
+    Optional<DecisionResult> known = memory.recall(met);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    DecisionResult result = step.run(session, state);
+    memory.keep(met, result);
     return result;
   }
 

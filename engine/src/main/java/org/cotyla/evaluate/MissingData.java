@@ -22,6 +22,9 @@ final class MissingData {
       List<DecisionResult> decisions,
       List<RankingResult> rankings,
       OpenData open) {
+    if (findings.data().stream().noneMatch(MissingData::isOpen)) {
+      return List.of();
+    }
     Map<Symbol, List<String>> firsts = new LinkedHashMap<>();
     Map<Symbol, List<String>> points = new LinkedHashMap<>();
     Map<Symbol, List<String>> changes = new LinkedHashMap<>();
@@ -36,7 +39,7 @@ final class MissingData {
       }
     }
     return findings.data().stream()
-        .filter(datum -> isOpen(datum))
+        .filter(MissingData::isOpen)
         .map(
             datum ->
                 new MissingDatum(

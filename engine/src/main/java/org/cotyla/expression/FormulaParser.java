@@ -279,6 +279,7 @@ final class FormulaParser {
     String word = cursor.nextWord();
     List<String> valid = new ArrayList<>(vocabulary.names());
     valid.addAll(vocabulary.functionNames());
+    valid.addAll(tests.words());
     String message = "`" + word + "` is neither a value nor a name that is known here";
     return NearestWord.to(word, valid)
         .map(nearest -> new ExpressionException(message, "did you mean `" + nearest + "`?"))

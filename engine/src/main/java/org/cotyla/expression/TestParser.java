@@ -53,6 +53,13 @@ final class TestParser {
     return formulas;
   }
 
+  /** The words that are values of the column's input beside those that the protocol names. */
+  List<String> words() {
+    return dialect == Dialect.KIND && input.type() == ValueType.YES_NO
+        ? List.of("yes", "no")
+        : List.of();
+  }
+
   /** The column's input, as a question mark names it. */
   Symbol input() throws ExpressionException {
     if (dialect == Dialect.KIND) {

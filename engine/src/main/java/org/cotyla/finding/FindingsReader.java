@@ -1,9 +1,10 @@
 package org.cotyla.finding;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.issue.Issue;
@@ -28,12 +29,15 @@ public final class FindingsReader {
   private final List<String> names;
   private final List<String> stages;
   private final UnitFactors factors = new UnitFactors();
+  private final Map<Field, NameIndex<String>> choices = new IdentityHashMap<>();
 
   public FindingsReader(Protocol protocol) {
     this.given = protocol.givenFields();
     this.fields = NameIndex.of(protocol.fields(), Field::name);
     this.names = given.stream().map(Field::name).toList();
     this.stages = protocol.about().stages();
+    given.forEach(
+        field -> choices.put(field, NameIndex.of(field.symbol().choices(), choice -> choice)));
   }
 
   /**
@@ -44,8 +48,8 @@ public final class FindingsReader {
   public Findings read(Case given) {
     Issues issues = new Issues();
     int stage = stage(given, issues);
-    Map<Field, ValueSet> stated = new HashMap<>();
-    Map<Field, Case.Finding> seen = new HashMap<>();
+    Map<Field, ValueSet> stated = new IdentityHashMap<>();
+    Map<Field, Case.Finding> seen = new IdentityHashMap<>();
     for (Case.Finding finding : given.findings()) {
       Place place = finding.place();
       Optional<Field> field = field(finding.field(), stage, place, issues);
@@ -54,7 +58,7 @@ public final class FindingsReader {
         issues.error("C002", place, "the field is stated twice, also " + where(earlier));
       }
       field
-          .flatMap(known -> new GivenReader(known, factors, place, issues).read(finding.given()))
+          .flatMap(known -> reader(known, place, issues).read(finding.given()))
           .ifPresent(values -> stated.put(field.orElseThrow(), values));
     }
     if (issues.hasErrors()) {
@@ -63,6 +67,11 @@ public final class FindingsReader {
     List<Datum> data = this.given.stream().map(field -> datum(field, stage, stated)).toList();
     List<Issue> remarks = new ArrayList<>(issues.list());
     return new Findings(given.title(), stages.get(stage), data, remarks);
+  }
+
+  private GivenReader reader(Field field, Place place, Issues issues) {
+    NameIndex<String> ofField = Objects.requireNonNull(choices.get(field));
+    return new GivenReader(field, ofField, factors, place, issues);
   }
 
   private static String where(Case.Finding finding) {

@@ -32,12 +32,15 @@ final class GivenReader {
   private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?\\d+,\\d+(\\s.*)?");
 
   private final Field field;
+  private final NameIndex<String> choices;
   private final UnitFactors factors;
   private final Place place;
   private final Issues issues;
 
-  GivenReader(Field field, UnitFactors factors, Place place, Issues issues) {
+  GivenReader(
+      Field field, NameIndex<String> choices, UnitFactors factors, Place place, Issues issues) {
     this.field = field;
+    this.choices = choices;
     this.factors = factors;
     this.place = place;
     this.issues = issues;
@@ -46,7 +49,7 @@ final class GivenReader {
   /** The values that the case leaves possible, or nothing when it is faulty. */
   Optional<ValueSet> read(Given given) {
     if (given instanceof Written written) {
-      return new WrittenReader(field, place, issues).read(written).flatMap(this::read);
+      return new WrittenReader(field, choices, place, issues).read(written).flatMap(this::read);
     }
     if (given instanceof OneOf oneOf) {
       return alternatives(oneOf.alternatives());
@@ -185,8 +188,7 @@ final class GivenReader {
       return wrongType(describe(given));
     }
     String said = word;
-    Optional<String> known =
-        NameIndex.of(field.symbol().choices(), choice -> choice).find(said.strip());
+    Optional<String> known = choices.find(said.strip());
     if (known.isEmpty()) {
       issues.error(
           "C005",

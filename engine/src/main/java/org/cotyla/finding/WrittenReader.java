@@ -35,11 +35,13 @@ final class WrittenReader {
       Pattern.compile("\\s*,\\s*(?:or\\s+)?|\\s+or\\s+", Pattern.CASE_INSENSITIVE);
 
   private final Field field;
+  private final NameIndex<String> choices;
   private final Place place;
   private final Issues issues;
 
-  WrittenReader(Field field, Place place, Issues issues) {
+  WrittenReader(Field field, NameIndex<String> choices, Place place, Issues issues) {
     this.field = field;
+    this.choices = choices;
     this.place = place;
     this.issues = issues;
   }
@@ -70,7 +72,7 @@ final class WrittenReader {
   }
 
   private boolean isChoice(String text) {
-    return NameIndex.of(field.symbol().choices(), choice -> choice).find(text).isPresent();
+    return choices.find(text).isPresent();
   }
 
   private Given one(String text, Optional<String> unitBeside) {

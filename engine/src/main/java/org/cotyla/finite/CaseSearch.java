@@ -48,7 +48,7 @@ public final class CaseSearch {
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
     for (Engine engine : engines) {
-      add(given, new ProtocolEncoding(circuit, given, engine));
+      add(given, new ProtocolEncoding(circuit, given, engine.remembering()));
     }
   }
 
@@ -140,7 +140,7 @@ public final class CaseSearch {
       }
       Optional<Answer.Found> found = tryCases(all);
       if (found.isPresent()) {
-        return found.get();
+        return told(found.get());
       }
       if (!lookCloser()) {
         return new Answer.Undecided(
@@ -325,7 +325,7 @@ public final class CaseSearch {
           without(List.of(key));
         }
       }
-      return smallest;
+      return told(smallest);
     }
 
     private void takeAway(List<String> keys) {
@@ -381,7 +381,16 @@ public final class CaseSearch {
     for (int side = 0; side < sides.size(); side++) {
       Engine engine = sides.get(side).engine();
       answers.add(
-          engine.evaluate(given.domain().findings(engine.protocol(), stage, stated.get(side))));
+          engine.decide(given.domain().findings(engine.protocol(), stage, stated.get(side))));
+    }
+    return new Answer.Found(answers.get(0).findings(), answers);
+  }
+
+  /** What is handed out says as well which data are missing; while searching nobody asks. */
+  private Answer.Found told(Answer.Found found) {
+    List<Recommendation> answers = new ArrayList<>();
+    for (int side = 0; side < sides.size(); side++) {
+      answers.add(sides.get(side).engine().evaluate(found.answers().get(side).findings()));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }

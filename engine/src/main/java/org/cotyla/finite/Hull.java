@@ -24,7 +24,7 @@ final class Hull {
 
   Hull(Engine engine, Domain domain) {
     for (int stage : domain.stages()) {
-      Recommendation answer = engine.evaluate(domain.findings(engine.protocol(), stage, Map.of()));
+      Recommendation answer = engine.decide(domain.findings(engine.protocol(), stage, Map.of()));
       answers.add(answer);
       scopes.add(new AnswerScope(answer));
     }

@@ -68,6 +68,6 @@ public final class RuleBase {
 
   /** Opens the working memory of one evaluation; it must be closed. */
   public Session open() {
-    return new Session(kieBase.newKieSession(), tests);
+    return new Session(kieBase, tests);
   }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import org.cotyla.expression.Scope;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.Truth;
+import org.jspecify.annotations.Nullable;
+import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.EntryPoint;
 
@@ -15,11 +17,14 @@ public final class Session implements AutoCloseable {
 
   private static final Comparator<Row> SHEET_ORDER = Comparator.comparingInt(Row::position);
 
-  private final KieSession session;
+  private final KieBase kieBase;
   private final List<DistinctTests> tests;
 
-  Session(KieSession session, List<DistinctTests> tests) {
-    this.session = session;
+  /** Opened when a table is fired: what is remembered needs none. */
+  private @Nullable KieSession session;
+
+  Session(KieBase kieBase, List<DistinctTests> tests) {
+    this.kieBase = kieBase;
     this.tests = tests;
   }
 
@@ -30,13 +35,14 @@ public final class Session implements AutoCloseable {
    * @param values what each name can be
    */
   public List<FiredRow> fire(int table, Scope values) {
-    EntryPoint entryPoint = session.getEntryPoint(RuleBase.entryPointOf(table));
+    KieSession open = open();
+    EntryPoint entryPoint = open.getEntryPoint(RuleBase.entryPointOf(table));
     if (entryPoint == null) {
       return List.of();
     }
     TableFact fact = new TableFact(values, tests.get(table));
     entryPoint.insert(fact);
-    session.fireAllRules();
+    open.fireAllRules();
     fact.rethrow();
     fact.fired().sort(SHEET_ORDER);
     List<FiredRow> fired = new ArrayList<>(fact.fired().size());
@@ -61,8 +67,17 @@ public final class Session implements AutoCloseable {
     return truths;
   }
 
+  private KieSession open() {
+    if (session == null) {
+      session = kieBase.newKieSession();
+    }
+    return session;
+  }
+
   @Override
   public void close() {
-    session.dispose();
+    if (session != null) {
+      session.dispose();
+    }
   }
 }

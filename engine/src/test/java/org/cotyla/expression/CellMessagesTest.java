@@ -64,6 +64,16 @@ class CellMessagesTest {
         fault(size, "\"big\"", "`\"big\"` has a text where `size` is a number", "write a number"),
         fault(size, "yes", "`yes` has a yes/no where `size` is a number", "write a number"),
         fault(
+            answer,
+            "yess",
+            "`yess` is neither a value nor a name that is known here",
+            "did you mean `yes`?"),
+        fault(
+            answer,
+            "not(noo)",
+            "`noo` is neither a value nor a name that is known here",
+            "did you mean `no`?"),
+        fault(
             size,
             "> lower limt",
             "`lower limt` is neither a value nor a name that is known here",

@@ -34,7 +34,7 @@ public final class CheckAnswer {
     remarks(report, Severity.WARNING, "Warnings");
     accepted(report.accepted());
     remarks(report, Severity.NOTE, "Notes");
-    safeguards(report.safeguards());
+    safeguards(report.safeguards(), new SafeguardWords(report.protocol()));
     page.blank();
     page.paragraph(
         0,
@@ -155,13 +155,13 @@ public final class CheckAnswer {
     }
   }
 
-  private void safeguards(List<SafeguardVerdict> verdicts) {
+  private void safeguards(List<SafeguardVerdict> verdicts, SafeguardWords words) {
     if (verdicts.isEmpty()) {
       return;
     }
     page.heading("Safeguards");
     for (SafeguardVerdict verdict : verdicts) {
-      String what = verdict.safeguard().id() + ": " + verdict.safeguard().demand().plain();
+      String what = verdict.safeguard().id() + ": " + words.sentence(verdict.safeguard());
       if (verdict instanceof SafeguardVerdict.Proven proven) {
         page.marked(
             2,
