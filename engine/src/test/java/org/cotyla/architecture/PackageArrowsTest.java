@@ -72,6 +72,7 @@ class PackageArrowsTest {
           Map.entry(
               "authoring",
               Set.of(
+                  "audit",
                   "caseform",
                   "workbook",
                   "identity",
@@ -84,7 +85,8 @@ class PackageArrowsTest {
           Map.entry(
               "trial",
               Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
-          Map.entry("audit", Set.of("ledger", "evaluate", "protocol", "value", "name")),
+          Map.entry("audit", Set.of()),
+          Map.entry("ledgeraudit", Set.of("audit", "ledger", "evaluate", "protocol")),
           Map.entry(
               "ledger",
               Set.of(
@@ -102,6 +104,7 @@ class PackageArrowsTest {
           Map.entry(
               "json",
               Set.of(
+                  "audit",
                   "check",
                   "explain",
                   "evaluate",
