@@ -35,7 +35,8 @@ import picocli.CommandLine.Option;
       WhatIfCommand.class,
       CompareCommand.class,
       WhatMattersCommand.class,
-      SmallestChangeCommand.class
+      SmallestChangeCommand.class,
+      AuditCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

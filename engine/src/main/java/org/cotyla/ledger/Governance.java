@@ -31,7 +31,8 @@ public record Governance(
     List<Released> releases,
     List<Content.Withdrawal> withdrawals) {
 
-  static final Governance NONE =
+  /** The state before a ledger's founding. */
+  public static final Governance NONE =
       new Governance("", 0, List.of(), List.of(), List.of(), List.of(), List.of());
 
   private static final Set<Kind> KINDS =
@@ -152,7 +153,7 @@ public record Governance(
   }
 
   /** The state after one more entry. */
-  Governance with(Entry entry) {
+  public Governance with(Entry entry) {
     if (!KINDS.contains(entry.kind())) {
       return this;
     }

@@ -22,139 +22,50 @@ class PackageArrowsTest {
   private static final String ROOT = "org.cotyla.";
 
   private static final Map<String, Set<String>> MAY_KNOW =
-      Map.ofEntries(
-          Map.entry("value", Set.of()),
-          Map.entry("issue", Set.of()),
-          Map.entry("name", Set.of()),
-          Map.entry("unit", Set.of("value")),
-          Map.entry("expression", Set.of("value", "name")),
-          Map.entry("draft", Set.of("issue")),
-          Map.entry("protocol", Set.of("expression", "issue", "value", "name")),
-          Map.entry(
-              "compile",
-              Set.of("draft", "protocol", "expression", "unit", "issue", "value", "name")),
-          Map.entry(
-              "workbook",
-              Set.of("compile", "draft", "protocol", "expression", "issue", "value", "name")),
-          Map.entry("finding", Set.of("protocol", "unit", "expression", "issue", "value", "name")),
-          Map.entry("dmn", Set.of("draft", "protocol", "expression", "issue", "value", "name")),
-          Map.entry("firing", Set.of("protocol", "expression", "issue", "value")),
-          Map.entry("identity", Set.of("protocol", "finding", "expression", "issue", "value")),
-          Map.entry(
-              "evaluate",
-              Set.of(
-                  "firing",
-                  "finding",
-                  "identity",
-                  "protocol",
-                  "expression",
-                  "issue",
-                  "value",
-                  "name")),
-          Map.entry(
-              "caseform",
-              Set.of("workbook", "finding", "draft", "protocol", "expression", "issue", "value")),
-          Map.entry(
-              "explain",
-              Set.of("evaluate", "finding", "protocol", "expression", "issue", "value", "name")),
-          Map.entry(
-              "finite", Set.of("evaluate", "finding", "protocol", "expression", "value", "name")),
-          Map.entry(
-              "check",
-              Set.of(
-                  "finite",
-                  "evaluate",
-                  "identity",
-                  "protocol",
-                  "expression",
-                  "issue",
-                  "value",
-                  "name")),
-          Map.entry(
-              "authoring",
-              Set.of(
-                  "caseform",
-                  "workbook",
-                  "identity",
-                  "draft",
-                  "protocol",
-                  "expression",
-                  "issue",
-                  "value",
-                  "name")),
-          Map.entry(
-              "trial",
-              Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
-          Map.entry(
-              "ledger",
-              Set.of(
-                  "json",
-                  "explain",
-                  "evaluate",
-                  "workbook",
-                  "finding",
-                  "identity",
-                  "protocol",
-                  "expression",
-                  "issue",
-                  "value",
-                  "name")),
-          Map.entry(
-              "compare",
-              Set.of(
-                  "finite",
-                  "evaluate",
-                  "finding",
-                  "identity",
-                  "protocol",
-                  "expression",
-                  "issue",
-                  "value",
-                  "name")),
-          Map.entry("library", Set.of("compare", "json", "finding", "protocol", "issue", "name")),
-          Map.entry(
-              "explore",
-              Set.of(
-                  "finite",
-                  "evaluate",
-                  "finding",
-                  "protocol",
-                  "expression",
-                  "issue",
-                  "value",
-                  "name")),
-          Map.entry(
-              "json",
-              Set.of(
-                  "check",
-                  "explain",
-                  "evaluate",
-                  "finding",
-                  "identity",
-                  "protocol",
-                  "expression",
-                  "issue",
-                  "value",
-                  "name",
-                  "trial",
-                  "compare",
-                  "finite",
-                  "explore")));
+ Map.ofEntries(
+Map.entry("value", Set.of()),
+Map.entry("issue", Set.of()),
+Map.entry("name", Set.of()),
+Map.entry("unit", Set.of("value")),
+Map.entry("expression", Set.of("value", "name")),
+Map.entry("draft", Set.of("issue")),
+Map.entry("protocol", Set.of("expression", "issue", "value", "name")),
+Map.entry("compile", Set.of("draft", "protocol", "expression", "unit", "issue", "value", "name")),
+Map.entry("workbook", Set.of("compile", "draft", "protocol", "expression", "issue", "value", "name")),
+Map.entry("finding", Set.of("protocol", "unit", "expression", "issue", "value", "name")),
+Map.entry("dmn", Set.of("draft", "protocol", "expression", "issue", "value", "name")),
+Map.entry("firing", Set.of("protocol", "expression", "issue", "value")),
+Map.entry("identity", Set.of("protocol", "finding", "expression", "issue", "value")),
+Map.entry("evaluate", Set.of("firing", "finding", "identity", "protocol", "expression", "issue", "value", "name")),
+Map.entry("caseform", Set.of("workbook", "finding", "draft", "protocol", "expression", "issue", "value")),
+Map.entry("explain", Set.of("evaluate", "finding", "protocol", "expression", "issue", "value", "name")),
+Map.entry("finite", Set.of("evaluate", "finding", "protocol", "expression", "value", "name")),
+Map.entry("check", Set.of("finite", "evaluate", "identity", "protocol", "expression", "issue", "value", "name")),
+Map.entry("authoring", Set.of("caseform", "workbook", "identity", "draft", "protocol", "expression", "issue", "value", "name", "audit")),
+Map.entry("trial", Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
+Map.entry("ledger", Set.of("json", "explain", "evaluate", "workbook", "finding", "identity", "protocol", "expression", "issue", "value", "name")),
+Map.entry("compare", Set.of("finite", "evaluate", "finding", "identity", "protocol", "expression", "issue", "value", "name")),
+Map.entry("library", Set.of("compare", "json", "finding", "protocol", "issue", "name")),
+Map.entry("explore", Set.of("finite", "evaluate", "finding", "protocol", "expression", "issue", "value", "name")),
+Map.entry("audit", Set.of()),
+Map.entry("ledgeraudit", Set.of("audit", "ledger", "evaluate", "protocol")),
+Map.entry("json", Set.of("check", "explain", "evaluate", "finding", "identity", "protocol", "expression", "issue", "value", "name", "trial", "compare", "finite", "explore", "audit")));
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
-      Map.ofEntries(
-          Map.entry("org.apache.poi", Set.of("workbook", "caseform", "authoring")),
-          Map.entry("org.apache.xmlbeans", Set.of("workbook", "authoring")),
-          Map.entry("org.apache.commons.compress", Set.of("workbook")),
-          Map.entry("org.drools", Set.of("firing")),
-          Map.entry("org.kie", Set.of("firing")),
-          Map.entry("com.fasterxml.jackson", Set.of("json", "identity", "ledger")),
-          Map.entry("org.erdtman", Set.of("json", "identity")),
-          Map.entry("org.fhir", Set.of("unit")),
-          Map.entry("org.sat4j", Set.of("finite")),
-          Map.entry("org.apache.commons.text", Set.of("name")),
-          Map.entry("org.flywaydb", Set.of("ledger")),
-          Map.entry("org.apache.commons.csv", Set.of("library")));
+ Map.ofEntries(
+Map.entry("org.apache.poi", Set.of("workbook", "caseform", "authoring")),
+Map.entry("org.apache.xmlbeans", Set.of("workbook", "authoring")),
+Map.entry("org.apache.commons.compress", Set.of("workbook")),
+Map.entry("org.drools", Set.of("firing")),
+Map.entry("org.kie", Set.of("firing")),
+Map.entry("com.fasterxml.jackson", Set.of("json", "identity", "ledger")),
+Map.entry("org.erdtman", Set.of("json", "identity")),
+Map.entry("org.fhir", Set.of("unit")),
+Map.entry("org.sat4j", Set.of("finite")),
+Map.entry("org.apache.commons.text", Set.of("name")),
+Map.entry("org.flywaydb", Set.of("ledger")),
+Map.entry("org.apache.commons.csv", Set.of("library")),
+Map.entry("org.apache.commons.statistics", Set.of("audit")));
 
   private final JavaClasses engine =
       new ClassFileImporter()

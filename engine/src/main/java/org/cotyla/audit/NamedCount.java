@@ -1,0 +1,4 @@
+package org.cotyla.audit;
+
+/** Something and how often. */
+public record NamedCount(String name, long count) {}
