@@ -84,6 +84,7 @@ class PackageArrowsTest {
           Map.entry(
               "trial",
               Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
+          Map.entry("audit", Set.of("ledger", "evaluate", "protocol", "value", "name")),
           Map.entry(
               "ledger",
               Set.of(
@@ -125,6 +126,7 @@ class PackageArrowsTest {
           Map.entry("org.fhir", Set.of("unit")),
           Map.entry("org.sat4j", Set.of("finite")),
           Map.entry("org.apache.commons.text", Set.of("name")),
+          Map.entry("org.apache.commons.statistics", Set.of("audit")),
           Map.entry("org.flywaydb", Set.of("ledger")));
 
   private final JavaClasses engine =
