@@ -27,7 +27,8 @@ import picocli.CommandLine.Option;
       DecideCommand.class,
       RecordOutcomeCommand.class,
       CheckpointCommand.class,
-      VerifyCommand.class
+      VerifyCommand.class,
+      RetrospectCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

@@ -86,6 +86,20 @@ class PackageArrowsTest {
               Set.of("evaluate", "finding", "identity", "protocol", "issue", "value", "name")),
           Map.entry("audit", Set.of("ledger", "evaluate", "protocol", "value", "name")),
           Map.entry(
+              "retrospective",
+              Set.of(
+                  "audit",
+                  "evaluate",
+                  "workbook",
+                  "finding",
+                  "identity",
+                  "protocol",
+                  "expression",
+                  "unit",
+                  "issue",
+                  "value",
+                  "name")),
+          Map.entry(
               "ledger",
               Set.of(
                   "json",
@@ -102,6 +116,8 @@ class PackageArrowsTest {
           Map.entry(
               "json",
               Set.of(
+                  "audit",
+                  "retrospective",
                   "check",
                   "explain",
                   "evaluate",
@@ -127,6 +143,7 @@ class PackageArrowsTest {
           Map.entry("org.sat4j", Set.of("finite")),
           Map.entry("org.apache.commons.text", Set.of("name")),
           Map.entry("org.apache.commons.statistics", Set.of("audit")),
+          Map.entry("org.apache.commons.csv", Set.of("retrospective")),
           Map.entry("org.flywaydb", Set.of("ledger")));
 
   private final JavaClasses engine =
