@@ -25,6 +25,7 @@ import org.cotyla.issue.RejectedException;
  */
 final class CsvRows implements CaseRows {
 
+  private static final String NOT_CLOSED = "a quotation mark is not closed";
   private static final int MOST_LINES = 50;
   private static final int MOST_HEADINGS = 2_000;
 
@@ -70,7 +71,7 @@ final class CsvRows implements CaseRows {
   }
 
   /** What stands most often in the headings, outside of quotation marks. */
-  private static char delimiter(String headings) {
+  static char delimiter(String headings) {
     String bare = headings.replaceAll("\"[^\"]*\"", "");
     return Stream.of(',', ';', '\t')
         .max(
@@ -78,7 +79,7 @@ final class CsvRows implements CaseRows {
         .orElse(',');
   }
 
-  private static List<String> parse(String text, CSVFormat format) throws IOException {
+  static List<String> parse(String text, CSVFormat format) throws IOException {
     try (CSVParser parser = CSVParser.parse(text, format)) {
       List<CSVRecord> records = parser.getRecords();
       if (records.size() != 1) {
@@ -121,15 +122,20 @@ final class CsvRows implements CaseRows {
     if (first.tooLong()) {
       return RawRow.broken(number, text, "the row is longer than a million characters");
     }
+    return isOpen(text) ? joined(text) : parsed(number, text, format);
+  }
+
+  /** A row that stands in the text by itself. */
+  static RawRow parsed(long number, String text, CSVFormat format) {
     if (text.indexOf('\ufffd') >= 0) {
       return RawRow.broken(number, text, "the row is not UTF-8 text");
     }
-    return isOpen(text) ? joined(text) : parsed(text);
-  }
-
-  private RawRow parsed(String text) {
+    if (isOpen(text) && text.indexOf('\n') < 0) {
+      return RawRow.broken(number, text, NOT_CLOSED);
+    }
     try {
-      return new RawRow(number, text, parse(text, format), Optional.empty());
+      List<String> cells = text.isBlank() ? List.of() : parse(text, format);
+      return new RawRow(number, text, cells, Optional.empty());
     } catch (IOException malformed) {
       return RawRow.broken(number, text, "a quotation mark stands where none can");
     }
@@ -152,14 +158,14 @@ final class CsvRows implements CaseRows {
         break;
       }
     }
-    RawRow row = open ? null : parsed(text.toString());
+    RawRow row = open ? null : parsed(number, text.toString(), format);
     if (row != null && row.cells().size() == headings.size()) {
       return row;
     }
     for (int i = more.size() - 1; i >= 0; i--) {
       waiting.addFirst(more.get(i));
     }
-    return RawRow.broken(number, first, "a quotation mark is not closed");
+    return RawRow.broken(number, first, NOT_CLOSED);
   }
 
   /** Quotation marks within a cell are doubled, so that an odd number leaves one open. */

@@ -49,7 +49,10 @@ final class MappingGuess {
     Optional<Field> named = fields.find(words.name());
     Meaning other = others.get(Names.key(heading));
     if (named.isPresent() && (named.get().isGiven() || other == null)) {
-      return new Column(index, heading, finding(named.get(), words), words.unit(), Found.BY_NAME);
+      Meaning meaning = finding(named.get(), words);
+      Optional<String> unit =
+          meaning instanceof Meaning.Finding ? words.unit() : Optional.empty();
+      return new Column(index, heading, meaning, unit, Found.BY_NAME);
     }
     if (other != null) {
       return new Column(index, heading, other, Optional.empty(), Found.BY_NAME);

@@ -12,11 +12,8 @@ import org.cotyla.audit.AuditTotals;
 import org.cotyla.audit.JudgedDecision;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.finding.Case;
-import org.cotyla.issue.CellRef;
 import org.cotyla.issue.Issue;
-import org.cotyla.issue.Place;
 import org.cotyla.issue.RejectedException;
-import org.cotyla.issue.Severity;
 import org.cotyla.name.NameIndex;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Protocol;
@@ -78,21 +75,9 @@ final class RowJudge {
     try {
       return Optional.of(DecisionJudge.judge(past, engine.evaluate(past.given())));
     } catch (RejectedException refused) {
-      refused.issues().stream()
-          .filter(issue -> issue.severity() == Severity.ERROR)
-          .forEach(issue -> setAside.add(setAside(past.row(), issue)));
+      setAside.addAll(SetAside.of(past.row(), refused));
       return Optional.empty();
     }
-  }
-
-  private static SetAside setAside(long row, Issue issue) {
-    String column = issue.place() instanceof CellRef ? "" : place(issue.place());
-    String help = issue.help().map(advice -> ": " + advice).orElse("");
-    return new SetAside(row, column, issue.message() + help);
-  }
-
-  private static String place(Place place) {
-    return place instanceof Place.Whole column ? column.name() : place.plain();
   }
 
   private void compare(
@@ -108,7 +93,7 @@ final class RowJudge {
       changes.compare(past.row(), now, then);
     } catch (RejectedException refused) {
       Issue first = refused.issues().get(0);
-      changes.refused(place(first.place()) + ": " + first.code());
+      changes.refused(SetAside.column(first.place()) + ": " + first.code());
     }
   }
 

@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.cotyla.audit.JudgedDecision;
 import org.cotyla.finding.Case;
+import org.cotyla.finding.FindingsReader;
 import org.cotyla.finding.Given;
 import org.cotyla.issue.Place;
+import org.cotyla.issue.RejectedException;
 import org.cotyla.name.NameIndex;
 import org.cotyla.name.NearestWord;
 import org.cotyla.protocol.Option;
@@ -36,14 +38,17 @@ final class RowReader {
   private final ColumnMapping mapping;
   private final Protocol protocol;
   private final LocalDate today;
-  private final Map<Ranking, NameIndex<Option>> options = new LinkedHashMap<>();
+  private final FindingsReader findings;
+  /** By the name of the ranking. */
+  private final Map<String, NameIndex<Option>> options = new LinkedHashMap<>();
 
   /** Days after today are refused: they cannot be those of past cases. */
   RowReader(ColumnMapping mapping, Protocol protocol, LocalDate today) {
     this.mapping = mapping;
     this.protocol = protocol;
     this.today = today;
-    protocol.rankings().forEach(r -> options.put(r, NameIndex.of(r.options(), Option::name)));
+    this.findings = new FindingsReader(protocol);
+    protocol.rankings().forEach(ranking -> options.put(ranking.name(), NameIndex.of(ranking.options(), Option::name)));
   }
 
   /** The case; nothing when the row has a fault, and then the faults have grown. */
@@ -63,9 +68,21 @@ final class RowReader {
                   + " headings"));
     } else {
       PastCase read = new Reading(row, faults).read();
-      return faults.size() == before ? Optional.of(read) : Optional.empty();
+      if (faults.size() == before) {
+        return Optional.of(read);
+      }
+      addFaultyFindings(read, faults);
     }
     return Optional.empty();
+  }
+
+  /** A row that is set aside anyway is told everything at once. */
+  private void addFaultyFindings(PastCase past, List<SetAside> faults) {
+    try {
+      findings.read(past.given());
+    } catch (RejectedException refused) {
+      faults.addAll(SetAside.of(past.row(), refused));
+    }
   }
 
   /** One row on its way. */
@@ -74,6 +91,7 @@ final class RowReader {
     private final List<SetAside> faults;
     private final List<Case.Finding> findings = new ArrayList<>();
     private final Map<String, String> done = new LinkedHashMap<>();
+    private boolean somethingDone;
     private String reference = "";
     private String role = JudgedDecision.NOT_RECORDED;
     private Optional<LocalDate> day = Optional.empty();
@@ -97,12 +115,13 @@ final class RowReader {
           Given given = new Given.Written(text, number ? column.unit() : Optional.empty());
           findings.add(new Case.Finding(finding.field().name(), given, place(column)));
         } else if (column.meaning() instanceof Meaning.Done chosen) {
+          somethingDone = true;
           done(column, chosen.ranking(), text);
         } else if (column.meaning() instanceof Meaning.Of about) {
           about(column, about, text);
         }
       }
-      if (done.isEmpty()) {
+      if (!somethingDone) {
         faults.add(new SetAside(row.number(), "", "nothing says what was done"));
       }
       String known = reference.isEmpty() ? "row " + row.number() : reference;
@@ -152,7 +171,7 @@ final class RowReader {
         return;
       }
       Optional<Option> option =
-          Optional.ofNullable(options.get(ranking)).flatMap(index -> index.find(text));
+          Optional.ofNullable(options.get(ranking.name())).flatMap(index -> index.find(text));
       if (option.isPresent()) {
         done.put(ranking.name(), option.get().name());
       } else {
