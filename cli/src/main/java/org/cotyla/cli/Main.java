@@ -36,7 +36,8 @@ import picocli.CommandLine.Option;
       CompareCommand.class,
       WhatMattersCommand.class,
       SmallestChangeCommand.class,
-      AuditCommand.class
+      AuditCommand.class,
+      RetrospectCommand.class
     },
     description = {
       "Runs a house protocol, kept as a spreadsheet of decision tables, on a case, and says what"

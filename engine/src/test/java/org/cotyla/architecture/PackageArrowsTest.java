@@ -47,9 +47,10 @@ Map.entry("ledger", Set.of("json", "explain", "evaluate", "workbook", "finding",
 Map.entry("compare", Set.of("finite", "evaluate", "finding", "identity", "protocol", "expression", "issue", "value", "name")),
 Map.entry("library", Set.of("compare", "json", "finding", "protocol", "issue", "name")),
 Map.entry("explore", Set.of("finite", "evaluate", "finding", "protocol", "expression", "issue", "value", "name")),
-Map.entry("audit", Set.of()),
+Map.entry("audit", Set.of("ledger", "evaluate", "protocol", "value", "name")),
 Map.entry("ledgeraudit", Set.of("audit", "ledger", "evaluate", "protocol")),
-Map.entry("json", Set.of("check", "explain", "evaluate", "finding", "identity", "protocol", "expression", "issue", "value", "name", "trial", "compare", "finite", "explore", "audit")));
+Map.entry("retrospective", Set.of("audit", "evaluate", "workbook", "finding", "identity", "protocol", "expression", "unit", "issue", "value", "name")),
+Map.entry("json", Set.of("check", "explain", "evaluate", "finding", "identity", "protocol", "expression", "issue", "value", "name", "trial", "compare", "finite", "explore", "audit", "retrospective")));
 
   private static final Map<String, Set<String>> LIBRARY_SEEN_BY =
  Map.ofEntries(
@@ -64,7 +65,7 @@ Map.entry("org.fhir", Set.of("unit")),
 Map.entry("org.sat4j", Set.of("finite")),
 Map.entry("org.apache.commons.text", Set.of("name")),
 Map.entry("org.flywaydb", Set.of("ledger")),
-Map.entry("org.apache.commons.csv", Set.of("library")),
+Map.entry("org.apache.commons.csv", Set.of("library", "retrospective")),
 Map.entry("org.apache.commons.statistics", Set.of("audit")));
 
   private final JavaClasses engine =

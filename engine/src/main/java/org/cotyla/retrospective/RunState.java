@@ -1,0 +1,22 @@
+package org.cotyla.retrospective;
+
+import java.util.Optional;
+import org.cotyla.audit.AuditTotals;
+
+/**
+ * How far a run has come, so that another can go on from there.
+ *
+ * @param inputs the digest of what the run was started with: mapping and protocols
+ * @param counts what became of the rows so far
+ * @param rows the digest of the rows so far, as hexadecimal digits
+ * @param setAsideBytes the length of the file of rows set aside
+ * @param totals what was judged so far, added up
+ * @param draft the same of the other protocol
+ */
+record RunState(
+    String inputs,
+    RunCounts counts,
+    String rows,
+    long setAsideBytes,
+    AuditTotals totals,
+    Optional<Tallied.Draft> draft) {}

@@ -1,0 +1,26 @@
+package org.cotyla.retrospective;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cotyla.audit.AuditTotals;
+
+/**
+ * What became of some rows: how many were judged, the totals, and the rows set aside.
+ *
+ * @param rows how many rows were read
+ * @param judged how many of them were judged
+ * @param setAside the others, with every reason of each
+ * @param totals the judged decisions added up
+ * @param draft the same by the other protocol, when one is compared
+ */
+record Tallied(
+    long rows, long judged, List<SetAside> setAside, AuditTotals totals, Optional<Draft> draft) {
+
+  /** What another protocol made of the same rows. */
+  record Draft(AuditTotals totals, DraftChanges changes) {}
+
+  Tallied {
+    setAside = new ArrayList<>(setAside);
+  }
+}
