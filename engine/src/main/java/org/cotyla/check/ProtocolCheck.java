@@ -88,6 +88,21 @@ public final class ProtocolCheck {
     return new CheckReport(protocol, ProtocolDigest.of(protocol), sorted(judged), verdicts);
   }
 
+  /**
+   * What there is to say of some decision tables, without the rest of the protocol and before any
+   * remark is accepted.
+   *
+   * @param tables decisions of this protocol
+   */
+  public List<Remark> tables(List<DecisionTable> tables) {
+    Domain domain = Domain.of(protocol);
+    SeenRows seen = new SeenRows();
+    List<Remark> remarks = new ArrayList<>();
+    tables.forEach(
+        table -> remarks.addAll(new TableCheck(engine, domain, table, effort, seen).run()));
+    return sorted(remarks);
+  }
+
   /** Chance meets most rows of a table sooner than a search does. */
   private SeenRows seen(Domain domain) {
     SeenRows seen = new SeenRows();

@@ -33,6 +33,8 @@ import org.cotyla.value.ValueSet;
  */
 final class ComparisonWalk {
 
+  private static final String NOT_ASKED = "what only follows was not looked at";
+
   /**
    * What is known of a name whose value may differ.
    *
@@ -47,13 +49,20 @@ final class ComparisonWalk {
   private final Pairs pairs;
   private final Effort effort;
   private final boolean sameStages;
+  private final boolean onlyEdits;
   private final Map<String, Unsteady> unsteady = new HashMap<>();
   private final Map<DecisionTable, DecisionComparison> decisions = new IdentityHashMap<>();
   private final Map<Ranking, RankingComparison> rankings = new IdentityHashMap<>();
   private final List<Questions> asked = new ArrayList<>();
   private final Samples samples;
 
-  ComparisonWalk(Engine before, Engine after, Effort effort, List<Answer.Found> known) {
+  /**
+   * @param onlyEdits whether it is enough to know of each edited decision that it differs, and
+   *     nothing need be known of what only follows
+   */
+  ComparisonWalk(
+      Engine before, Engine after, Effort effort, List<Answer.Found> known, boolean onlyEdits) {
+    this.onlyEdits = onlyEdits;
     Map<String, ValueSet> shared = shared(before.protocol(), after.protocol());
     this.old = Side.of(0, before, shared);
     this.young = Side.of(1, after, shared);
@@ -219,6 +228,10 @@ final class ComparisonWalk {
           causes,
           Optional.of("it hangs on something that the two protocols mean otherwise"));
     }
+    if (onlyEdits && !edited) {
+      return DecisionComparison.of(
+          before, after, Verdict.UNDECIDED, false, causes, Optional.of(NOT_ASKED));
+    }
     DecisionSearch search =
         new DecisionSearch(
             before,
@@ -226,8 +239,10 @@ final class ComparisonWalk {
             old.unsteady(unsteady.keySet()),
             young.unsteady(unsteady.keySet()),
             edited,
+            !onlyEdits,
             causes);
-    Optional<DecisionComparison> seen = edited ? Optional.empty() : search.seenIn(samples.cases());
+    Optional<DecisionComparison> seen =
+        edited && !onlyEdits ? Optional.empty() : search.seenIn(samples.cases());
     if (seen.isPresent()) {
       return seen.get();
     }
@@ -297,6 +312,9 @@ final class ComparisonWalk {
     if (voters(after).anyMatch(voter -> voter.verdict() == Verdict.INCOMPARABLE)) {
       return verdict(
           after, Verdict.INCOMPARABLE, Optional.of("some of its votes cannot be compared"));
+    }
+    if (onlyEdits) {
+      return verdict(after, Verdict.UNDECIDED, Optional.of(NOT_ASKED));
     }
     boolean sameOptions = Set.copyOf(names(before)).equals(Set.copyOf(names(after)));
     Verdict votes =

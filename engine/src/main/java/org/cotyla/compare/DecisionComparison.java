@@ -14,9 +14,9 @@ import org.cotyla.protocol.DecisionTable;
  * @param edited whether its own table, or a constant or calculation that it reads, says something
  *     else; otherwise it can only differ by what it follows from
  * @param followsFrom what was edited before it and reaches it, by name
- * @param regions where it gives something else, when it was edited
+ * @param regions where it gives something else, when it was edited and that was asked
  * @param more whether there are more regions than are listed
- * @param example a case in which it differs, when it only follows
+ * @param example a case in which it differs, when no regions were asked for
  * @param note what else must be said, such as why it is undecided
  */
 public record DecisionComparison(

@@ -25,19 +25,27 @@ final class DecisionSearch {
   private final Side young;
   private final List<String> followsFrom;
   private final boolean edited;
+  private final boolean regionsWanted;
 
+  /**
+   * @param edited whether the decision was edited itself
+   * @param thorough whether all regions in which an edited decision differs are wanted; otherwise
+   *     one case is enough
+   */
   DecisionSearch(
       DecisionTable before,
       DecisionTable after,
       Side old,
       Side young,
       boolean edited,
+      boolean thorough,
       List<String> followsFrom) {
     this.before = before;
     this.after = after;
     this.old = old;
     this.young = young;
     this.edited = edited;
+    this.regionsWanted = edited && thorough;
     this.followsFrom = followsFrom;
   }
 
@@ -64,7 +72,7 @@ final class DecisionSearch {
     List<OpenAspect> open = aspects.get().stream().map(OpenAspect::new).toList();
     List<Region> regions = new ArrayList<>();
     Optional<String> note = Optional.empty();
-    int most = edited ? MOST_REGIONS : 1;
+    int most = regionsWanted ? MOST_REGIONS : 1;
     int misses = 0;
     boolean more = false;
     while (true) {
@@ -98,6 +106,10 @@ final class DecisionSearch {
       }
       Region region = region(questions, difference, found);
       regions.add(region);
+      if (edited && !regionsWanted) {
+        more = true;
+        break;
+      }
       seen.get().aspect().blocked.add(block(region));
     }
     return result(RegionWords.merged(regions), more, note);
@@ -109,14 +121,14 @@ final class DecisionSearch {
             ? Verdict.DIFFERS
             : note.isPresent() ? Verdict.UNDECIDED : Verdict.PROVEN_SAME;
     Optional<Answer.Found> example =
-        edited ? Optional.empty() : regions.stream().map(Region::example).findFirst();
+        regionsWanted ? Optional.empty() : regions.stream().map(Region::example).findFirst();
     return new DecisionComparison(
         Optional.of(before),
         Optional.of(after),
         verdict,
         edited,
         followsFrom,
-        edited ? regions : List.of(),
+        regionsWanted ? regions : List.of(),
         more && edited,
         example,
         note);
@@ -178,7 +190,7 @@ final class DecisionSearch {
   }
 
   private Region region(Questions questions, Difference difference, Answer.Found found) {
-    if (!edited) {
+    if (!regionsWanted) {
       return new Region(List.of(), false, difference, found);
     }
     List<Input> inputs = Input.of(before, after, old, young);

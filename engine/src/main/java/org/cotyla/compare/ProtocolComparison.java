@@ -64,7 +64,20 @@ public record ProtocolComparison(
    */
   public static ProtocolComparison of(
       Engine before, Engine after, Effort effort, List<Answer.Found> known) {
-    return new ComparisonWalk(before.remembering(), after.remembering(), effort, known).run();
+    return new ComparisonWalk(before.remembering(), after.remembering(), effort, known, false)
+        .run();
+  }
+
+  /**
+   * Looks only at the decisions that were edited themselves, and of each only for the first case in
+   * which it differs. What follows from an edit is undecided here, unless the edit is proven to
+   * change nothing; {@link #meaning} is as certain as otherwise, and found much sooner.
+   *
+   * @param known cases in which a difference is looked for before any search
+   */
+  public static ProtocolComparison ofEdits(
+      Engine before, Engine after, Effort effort, List<Answer.Found> known) {
+    return new ComparisonWalk(before.remembering(), after.remembering(), effort, known, true).run();
   }
 
   public String digestBefore() {

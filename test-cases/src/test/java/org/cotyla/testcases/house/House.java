@@ -33,6 +33,15 @@ public final class House {
     return Held.ENGINE;
   }
 
+  /** The workbook as it stands in the project. */
+  public static byte[] workbook() {
+    try {
+      return Files.readAllBytes(WORKBOOK);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
   /** The protocol with another expression for a constant, as a lead would type it in the sheet. */
   public static Engine withConstant(String name, String expression) {
     try (InputStream in = Files.newInputStream(WORKBOOK);
