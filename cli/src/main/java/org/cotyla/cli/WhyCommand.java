@@ -8,6 +8,8 @@ import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.explain.AskedOption;
 import org.cotyla.explain.Why;
+import org.cotyla.explore.Goal;
+import org.cotyla.explore.SmallestChange;
 import org.cotyla.json.WhyJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,6 +28,8 @@ import picocli.CommandLine.Mixin;
           + " where."
     })
 final class WhyCommand implements Callable<Integer> {
+
+  private static final int FINDINGS_AT_MOST = 2;
 
   private final Terminal terminal;
 
@@ -47,12 +51,25 @@ final class WhyCommand implements Callable<Integer> {
     Optional<AskedOption> option = faults.of(() -> asked.find(engine.protocol()));
     faults.refuseIfAny();
     Why why = Why.of(advice.orElseThrow(), option.orElseThrow());
-    terminal.out().print(answer.asJson() ? WhyJson.write(why) : text(why));
+    terminal.out().print(answer.asJson() ? WhyJson.write(why) : text(engine, why));
     return why.recommendation().faults().isEmpty() ? Main.DONE : Main.FAULTS;
   }
 
-  private String text(Why why) {
+  private String text(Engine engine, Why why) {
     return new WhyAnswer(answer.width(), answer.style(terminal))
-        .write(why, LocalDate.now(terminal.clock()));
+        .write(why, toComeFirst(engine, why), LocalDate.now(terminal.clock()));
+  }
+
+  /** What would have to be true, where another option is or may be first. */
+  private static Optional<SmallestChange> toComeFirst(Engine engine, Why why) {
+    boolean isFirst = why.option().place() == 1 && why.ranking().firstIsCertain();
+    return isFirst
+        ? Optional.empty()
+        : Optional.of(
+            SmallestChange.of(
+                engine,
+                why.recommendation(),
+                new Goal.First(why.ranking().ranking(), why.option().name()),
+                FINDINGS_AT_MOST));
   }
 }

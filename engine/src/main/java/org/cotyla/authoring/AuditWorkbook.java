@@ -32,7 +32,7 @@ public final class AuditWorkbook {
   private static final int NARROWEST = 9;
   private static final int WIDEST = 60;
   private static final int LONGEST_CELL = 32_000;
-  private static final byte[] GROUND = {(byte) 0xDB, (byte) 0xE5, (byte) 0xE6};
+  private static final String GROUND = "FFDBE5E6";
 
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final XSSFCellStyle heading = style();
@@ -44,7 +44,7 @@ public final class AuditWorkbook {
     XSSFFont bold = workbook.createFont();
     bold.setBold(true);
     heading.setFont(bold);
-    heading.setFillForegroundColor(new XSSFColor(GROUND));
+    heading.setFillForegroundColor(ground());
     heading.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     number.setDataFormat(workbook.createDataFormat().getFormat("0"));
     share.setDataFormat(workbook.createDataFormat().getFormat("0.0%"));
@@ -121,5 +121,11 @@ public final class AuditWorkbook {
       }
     }
     return Math.min(longest, WIDEST);
+  }
+
+  private static XSSFColor ground() {
+    XSSFColor ground = new XSSFColor();
+    ground.setARGBHex(GROUND);
+    return ground;
   }
 }

@@ -32,14 +32,19 @@ public final class SmallestChangeAnswer {
   public String write(SmallestChange change, LocalDate today) {
     Page page = new Page(width, style);
     new OpeningPart(page).write(change.advice(), today, Optional.empty());
+    section(page, change);
+    AroundClosing.write(page, change.advice());
+    return page.toString();
+  }
+
+  /** The ways to the goal under their own heading. */
+  static void section(Page page, SmallestChange change) {
     page.heading(heading(change.goal()));
     if (change.isReached()) {
       page.paragraph(2, "It is so already, whatever the open data are.");
     } else {
       ways(page, change);
     }
-    AroundClosing.write(page, change.advice());
-    return page.toString();
   }
 
   private static String heading(Goal goal) {

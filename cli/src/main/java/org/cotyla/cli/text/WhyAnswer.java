@@ -7,6 +7,7 @@ import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankedOption.Availability;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.explain.Why;
+import org.cotyla.explore.SmallestChange;
 import org.cotyla.value.Value;
 
 /** Writes for people how an option got its place: each row, its tests, and what they rest on. */
@@ -23,9 +24,10 @@ public final class WhyAnswer {
   /**
    * The answer as text.
    *
+   * @param change what would have to be true for the option to come first, when it does not
    * @param today the day on which it is read, to say when the protocol is past its review
    */
-  public String write(Why why, LocalDate today) {
+  public String write(Why why, Optional<SmallestChange> change, LocalDate today) {
     Page page = new Page(width, style);
     Recommendation advice = why.recommendation();
     KnownValues known = new KnownValues(advice);
@@ -39,6 +41,7 @@ public final class WhyAnswer {
       page.paragraph(2, "No row speaks for or against it.");
     }
     sum(page, why);
+    change.ifPresent(ways -> SmallestChangeAnswer.section(page, ways));
     new PremisePart(page, advice, known).write(why.premises());
     new SourcePart(page).write(why.reasons());
     new IdentityPart(page).write(advice);

@@ -68,7 +68,7 @@ class ExplanationAnswersTest {
 
   private static String why(String name, String option, int width) {
     Recommendation advice = ANKLE.evaluate(AnkleCases.named(name));
-    return new WhyAnswer(width, Style.PLAIN).write(Why.of(advice, option), TODAY);
+    return new WhyAnswer(width, Style.PLAIN).write(Why.of(advice, option), Optional.empty(), TODAY);
   }
 
   private static String whyNot(String name, String option, int width) {
