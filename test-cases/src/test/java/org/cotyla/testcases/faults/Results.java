@@ -1,11 +1,18 @@
 package org.cotyla.testcases.faults;
 
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.Effect;
 import org.cotyla.protocol.HitPolicy;
+import org.cotyla.protocol.Vote;
 
 /** What decisions come to, whichever rows say so. */
 final class Results {
@@ -26,11 +33,30 @@ final class Results {
     if (!table.votes() && !table.hitPolicy().isList()) {
       return result.outputs();
     }
-    List<String> entries =
-        result.counting().stream()
-            .map(firing -> firing.row().vote() + " " + firing.results())
-            .sorted()
-            .toList();
-    return table.hitPolicy() == HitPolicy.ANY ? Set.copyOf(entries) : entries;
+    return table.votes() ? votes(result) : entries(result);
+  }
+
+  private static Set<Object> entries(DecisionResult result) {
+    Set<Object> entries = new HashSet<>();
+    result.counting().forEach(firing -> entries.add(firing.results()));
+    return entries;
+  }
+
+  /** For each option its points, however many rows give them, and whether it is ruled out. */
+  private static Map<String, Object> votes(DecisionResult result) {
+    Stream<Vote> cast = result.counting().stream().flatMap(firing -> firing.row().vote().stream());
+    List<Vote> each =
+        (result.table().hitPolicy() == HitPolicy.ANY ? cast.distinct() : cast).toList();
+    Map<String, Object> votes = new HashMap<>();
+    for (Vote vote : each) {
+      if (vote.effect() == Effect.RULE_OUT) {
+        votes.put(vote.option() + " ruled out", true);
+      } else {
+        BigDecimal points = vote.effect() == Effect.OPPOSE ? vote.points().negate() : vote.points();
+        votes.merge(vote.option(), points, (a, b) -> ((BigDecimal) a).add((BigDecimal) b));
+      }
+    }
+    votes.values().removeIf(value -> value instanceof BigDecimal sum && sum.signum() == 0);
+    return votes;
   }
 }

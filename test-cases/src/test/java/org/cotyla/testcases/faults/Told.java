@@ -12,7 +12,7 @@ enum Told {
   BY_A_REMARK("by remark"),
   /** It was proven that the fault changes no meaning. */
   NO_CHANGE("no change"),
-  /** Neither: undecided, or passed over in silence. */
+  /** None of these; the comparison says that it is undecided. */
   MISSED("missed");
 
   private final String words;

@@ -28,9 +28,7 @@ import org.cotyla.workbook.Workbooks;
  */
 final class Trial {
 
-  /** Less than usual, so that many faults can be tried. */
-  private static final Effort EFFORT = new Effort(40_000, 120, 24);
-
+  private static final Effort EFFORT = Effort.usual();
   private static final int CASES_BY_CHANCE = 40;
 
   private final Engine before = House.engine();
