@@ -50,8 +50,7 @@ final class MappingGuess {
     Meaning other = others.get(Names.key(heading));
     if (named.isPresent() && (named.get().isGiven() || other == null)) {
       Meaning meaning = finding(named.get(), words);
-      Optional<String> unit =
-          meaning instanceof Meaning.Finding ? words.unit() : Optional.empty();
+      Optional<String> unit = meaning instanceof Meaning.Finding ? words.unit() : Optional.empty();
       return new Column(index, heading, meaning, unit, Found.BY_NAME);
     }
     if (other != null) {

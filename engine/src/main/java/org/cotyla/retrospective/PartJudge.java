@@ -37,11 +37,9 @@ public final class PartJudge {
    * @throws org.cotyla.issue.RejectedException when cases cannot be judged by the mapping
    */
   public static PartJudge of(Engine engine, String headings, LocalDate today) {
-    CSVFormat format =
-        CSVFormat.RFC4180.builder().setDelimiter(CsvRows.delimiter(headings)).get();
+    CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(CsvRows.delimiter(headings)).get();
     try {
-      List<String> columns =
-          CsvRows.parse(headings, format).stream().map(String::strip).toList();
+      List<String> columns = CsvRows.parse(headings, format).stream().map(String::strip).toList();
       ColumnMapping mapping =
           ColumnMapping.of(columns, engine.protocol(), Map.of()).checked("headings");
       return new PartJudge(new RowJudge(engine, Optional.empty(), mapping, today), format);
@@ -64,8 +62,7 @@ public final class PartJudge {
         Tallied judged = judge.judge(lot);
         sum =
             sum.merge(
-                new PartTotals(
-                    RunCounts.NONE.plus(judged), judged.totals(), judged.setAside()));
+                new PartTotals(RunCounts.NONE.plus(judged), judged.totals(), judged.setAside()));
         lot.clear();
       }
     }

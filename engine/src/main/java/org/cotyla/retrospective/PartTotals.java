@@ -32,7 +32,6 @@ public record PartTotals(RunCounts counts, AuditTotals totals, List<SetAside> se
     both.addAll(other.setAside);
     // The faults of one row stay in their order, since the sort is stable.
     both.sort(Comparator.comparingLong(SetAside::row));
-    return new PartTotals(
-        counts.plus(other.counts), totals.merge(other.totals), both);
+    return new PartTotals(counts.plus(other.counts), totals.merge(other.totals), both);
   }
 }

@@ -39,6 +39,7 @@ final class RowReader {
   private final Protocol protocol;
   private final LocalDate today;
   private final FindingsReader findings;
+
   /** By the name of the ranking. */
   private final Map<String, NameIndex<Option>> options = new LinkedHashMap<>();
 
@@ -48,7 +49,10 @@ final class RowReader {
     this.protocol = protocol;
     this.today = today;
     this.findings = new FindingsReader(protocol);
-    protocol.rankings().forEach(ranking -> options.put(ranking.name(), NameIndex.of(ranking.options(), Option::name)));
+    protocol
+        .rankings()
+        .forEach(
+            ranking -> options.put(ranking.name(), NameIndex.of(ranking.options(), Option::name)));
   }
 
   /** The case; nothing when the row has a fault, and then the faults have grown. */

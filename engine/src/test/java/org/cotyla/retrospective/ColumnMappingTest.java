@@ -15,7 +15,18 @@ class ColumnMappingTest {
 
   private static final Protocol SAMPLE =
       new SampleDraft()
-          .add("Fields", "gap width left", "given", "number", "mm", "[0..9]", "-", "planning", "-", "M", "S")
+          .add(
+              "Fields",
+              "gap width left",
+              "given",
+              "number",
+              "mm",
+              "[0..9]",
+              "-",
+              "planning",
+              "-",
+              "M",
+              "S")
           .protocol();
 
   private static List<String> meanings(String... headings) {
@@ -42,16 +53,17 @@ class ColumnMappingTest {
   @Test
   @DisplayName("What was done is found by the ranking's name, and what is no finding by its word")
   void doneAndOthers() {
-    assertThat(meanings("plan", "Plan done", "plan_chosen", "Date", "role", "Case reference", "stage"))
+    assertThat(
+            meanings("plan", "Plan done", "plan_chosen", "Date", "role", "Case reference", "stage"))
         .containsExactly(
             "done: plan", "done: plan", "done: plan", "date", "role", "reference", "stage");
   }
 
   @Test
-  @DisplayName("What means nothing, what the protocol decides and what has a foreign unit is ignored")
+  @DisplayName(
+      "What means nothing, what the protocol decides and what has a foreign unit is ignored")
   void ignored() {
-    assertThat(meanings("surgeon", "hospital number", "class", "width (kg)"))
-        .containsOnly("-");
+    assertThat(meanings("surgeon", "hospital number", "class", "width (kg)")).containsOnly("-");
   }
 
   @Test

@@ -53,8 +53,7 @@ class RetrospectiveRunTest {
     }
   }
 
-  private static RetrospectiveReport whole(Path cases, Path aside, int threads)
-      throws IOException {
+  private static RetrospectiveReport whole(Path cases, Path aside, int threads) throws IOException {
     try (CaseRows rows = CaseRows.open(cases)) {
       return run(aside, Optional.empty(), false, 1000, threads, cases).run(rows, (d, s) -> {});
     }
@@ -305,7 +304,7 @@ class RetrospectiveRunTest {
     }
     assertThat(sum.counts()).isEqualTo(whole.counts());
     assertThat(sum.totals()).isEqualTo(whole.totals());
-    assertThat(sum.setAside()).isSortedAccordingTo(
-        java.util.Comparator.comparingLong(SetAside::row));
+    assertThat(sum.setAside())
+        .isSortedAccordingTo(java.util.Comparator.comparingLong(SetAside::row));
   }
 }

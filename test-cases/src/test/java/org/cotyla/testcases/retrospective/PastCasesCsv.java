@@ -44,7 +44,8 @@ public final class PastCasesCsv {
 
   /** A pool of so many different cases. */
   public PastCasesCsv(int different) {
-    headings.addAll(List.of("case reference", "date", "role", "stage", "surgeon", "hospital number"));
+    headings.addAll(
+        List.of("case reference", "date", "role", "stage", "surgeon", "hospital number"));
     fields.forEach(field -> headings.add(heading(field)));
     House.engine().protocol().rankings().forEach(r -> headings.add(r.name() + " done"));
     for (int seed = 0; seed < different; seed++) {
@@ -82,8 +83,7 @@ public final class PastCasesCsv {
   }
 
   private static Choice choice(RankingResult ranking) {
-    return new Choice(
-        ranking.options().stream().map(RankedOption::name).toList());
+    return new Choice(ranking.options().stream().map(RankedOption::name).toList());
   }
 
   /** Writes so many rows; one in so many has a fault, none when that is 0. */
@@ -121,7 +121,6 @@ public final class PastCasesCsv {
   /** The arguments are the file, how many rows, and one fault in how many. */
   public static void main(String[] arguments) {
     new PastCasesCsv(2000)
-        .write(
-            Path.of(arguments[0]), Long.parseLong(arguments[1]), Integer.parseInt(arguments[2]));
+        .write(Path.of(arguments[0]), Long.parseLong(arguments[1]), Integer.parseInt(arguments[2]));
   }
 }

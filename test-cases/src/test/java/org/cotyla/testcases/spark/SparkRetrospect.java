@@ -45,8 +45,7 @@ final class SparkRetrospect implements Serializable {
 
   private Iterator<PartTotals> judge(String headings, Iterator<Tuple2<String, Long>> part) {
     Engine engine =
-        Engine.of(
-            Workbooks.read("protocol.xlsx", workbook.value(), FormulaLibrary.installed()));
+        Engine.of(Workbooks.read("protocol.xlsx", workbook.value(), FormulaLibrary.installed()));
     PartJudge judge = PartJudge.of(engine, headings, today);
     Iterator<PartJudge.Line> rows =
         new Iterator<>() {
