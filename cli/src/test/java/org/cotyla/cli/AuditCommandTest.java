@@ -70,7 +70,7 @@ class AuditCommandTest {
     assertThat(Files.readString(file))
         .startsWith("table,name 1,name 2,name 3,figure,value\r\n")
         .contains("Concordance,construct,,,judged,2\r\n");
-    assertThat(ledger.run("audit", "-o", file.toString()).code()).as("not replaced").isEqualTo(1);
+    assertThat(ledger.run("audit", "-o", file.toString()).code()).as("not replaced").isEqualTo(2);
   }
 
   @Test
