@@ -29,8 +29,10 @@ import org.cotyla.caseform.SameBytes;
 public final class AuditWorkbook {
 
   private static final int LETTER = 256;
-  private static final int NARROWEST = 9;
+  private static final int NARROWEST = 12;
   private static final int WIDEST = 60;
+  private static final float LINE = 15;
+  private static final float HIGHEST = 400;
   private static final int LONGEST_CELL = 32_000;
   private static final String GROUND = "FFDBE5E6";
 
@@ -77,12 +79,17 @@ public final class AuditWorkbook {
       fill(head.createCell(column), table.headings().get(column), heading);
       sheet.setColumnWidth(column, width(table, column) * LETTER);
     }
+    head.setHeightInPoints(height(table, table.headings()));
     int next = 1;
     for (List<Cell> cells : table.rows()) {
       XSSFRow row = sheet.createRow(next++);
       for (int column = 0; column < cells.size(); column++) {
         fill(row.createCell(column), cells.get(column));
       }
+      row.setHeightInPoints(
+          height(
+              table,
+              cells.stream().map(cell -> cell instanceof Words text ? text.text() : "").toList()));
     }
     sheet.createFreezePane(0, 1);
     sheet.setAutoFilter(new CellRangeAddress(0, next - 1, 0, table.headings().size() - 1));
@@ -111,6 +118,25 @@ public final class AuditWorkbook {
   private static void fill(XSSFCell cell, String text, CellStyle style) {
     cell.setCellValue(text.length() > LONGEST_CELL ? text.substring(0, LONGEST_CELL) : text);
     cell.setCellStyle(style);
+  }
+
+  /** As high as the cell with the most lines; nothing works that out when a file is opened. */
+  private static float height(AuditTable table, List<String> texts) {
+    int most = 1;
+    for (int column = 0; column < texts.size(); column++) {
+      int room = width(table, column) - 2;
+      int lines = 0;
+      int used = room;
+      for (String word : texts.get(column).split(" ")) {
+        if (used + 1 + word.length() > room) {
+          lines += (word.length() + room - 1) / room;
+          used = 0;
+        }
+        used += word.length() + 1;
+      }
+      most = Math.max(most, lines);
+    }
+    return Math.min(most * LINE, HIGHEST);
   }
 
   private static int width(AuditTable table, int column) {

@@ -3,6 +3,7 @@ package org.cotyla.cli.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.cotyla.audit.AuditLine;
 import org.cotyla.audit.AuditReport;
 import org.cotyla.audit.AuditSource;
@@ -137,17 +138,15 @@ public final class AuditPage {
         "p",
         "The share that chose what stood first, with limits of three standard deviations around the"
             + " share over all months. A month beyond its limits is worth a question; one within them"
-            + " is not. Hollow points: so few decisions that the limits are rough.",
+            + " is not; of many months, one in some hundreds lies beyond by chance. Hollow points: so few decisions that the limits are rough.",
         "class",
         "note");
-    markup.start("div", "class", "grid");
-    for (RankingAudit part : report.parts()) {
-      markup.start("figure");
-      markup.leaf("h3", capital(AuditTables.rankingName(part.ranking())));
-      ControlPicture.draw(markup, nextPicture(), part);
-      markup.end();
-    }
-    markup.end();
+    inPairs(
+        report.parts(),
+        part -> {
+          markup.leaf("h3", capital(AuditTables.rankingName(part.ranking())));
+          ControlPicture.draw(markup, nextPicture(), part);
+        });
   }
 
   private void named() {
@@ -295,19 +294,34 @@ public final class AuditPage {
                     .reversed())
             .limit(MOST_CURVES)
             .toList();
-    markup.start("div", "class", "grid");
-    for (OutcomeCurve curve : drawn) {
-      markup.start("figure");
-      markup.leaf("h4", curve.option());
-      SurvivalPicture.draw(markup, nextPicture(), curve);
-      markup.end();
-    }
-    markup.end();
+    inPairs(
+        drawn,
+        curve -> {
+          markup.leaf("h4", curve.option());
+          SurvivalPicture.draw(markup, nextPicture(), curve);
+        });
     markup.leaf(
         "p",
         "Drawn are the options chosen most often that have an event, six at most; limits dashed.",
         "class",
         "note");
+  }
+
+  /** Two figures beside each other; the place beside an odd last one stays empty. */
+  private <T> void inPairs(List<T> all, Consumer<T> figure) {
+    for (int i = 0; i < all.size(); i += 2) {
+      markup.start("div", "class", "pair");
+      for (int j = i; j < i + 2; j++) {
+        markup.start("figure");
+        if (j < all.size()) {
+          figure.accept(all.get(j));
+        } else {
+          markup.text(" ");
+        }
+        markup.end();
+      }
+      markup.end();
+    }
   }
 
   private String nextPicture() {

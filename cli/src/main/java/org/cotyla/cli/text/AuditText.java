@@ -1,6 +1,7 @@
 package org.cotyla.cli.text;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.cotyla.audit.AuditLine;
 import org.cotyla.audit.AuditReport;
 import org.cotyla.audit.AuditSource;
@@ -58,7 +59,8 @@ public final class AuditText {
         source.from().map(day -> "from " + day).orElse("from the start")
             + source.to().map(day -> " to " + day).orElse(" to the end"));
     for (AuditSource.Fact fact : source.identity()) {
-      page.paragraph(11, fact.name() + ": " + fact.value());
+      page.paragraph(2, fact.name() + ":");
+      page.paragraph(4, fact.value());
     }
     page.hanging("Decisions  ", Long.toString(report.decisions()));
   }
@@ -90,25 +92,40 @@ public final class AuditText {
             + ": "
             + Figures.percent(chart.centre())
             + " over all; limits of three standard deviations in brackets");
-    boolean rough = false;
-    for (ControlChart.Point point : chart.points()) {
-      rough |= point.rough();
-      line(
-          4,
-          point.name(),
-          point.count()
-              + " of "
-              + point.of()
-              + " = "
-              + Figures.percent(point.share())
-              + " "
-              + Figures.range(point.lower(), point.upper())
-              + (point.isBeyond() ? " BEYOND" : "")
-              + (point.rough() ? " *" : ""));
+    if (!part.isWhole()) {
+      beyond(chart);
+      return;
     }
+    boolean rough = chart.points().stream().anyMatch(ControlChart.Point::rough);
+    chart.points().forEach(this::month);
     if (rough) {
       page.paragraph(4, "* so few that the limits are rough");
     }
+  }
+
+  private void month(ControlChart.Point point) {
+    line(
+        4,
+        point.name(),
+        point.count()
+            + " of "
+            + point.of()
+            + " = "
+            + Figures.percent(point.share())
+            + " "
+            + Figures.range(point.lower(), point.upper())
+            + (point.isBeyond() ? " BEYOND" : "")
+            + (point.rough() ? " *" : ""));
+  }
+
+  /** Of a single ranking only what asks a question; the rest is in the other formats. */
+  private void beyond(ControlChart chart) {
+    List<ControlChart.Point> beyond =
+        chart.points().stream().filter(ControlChart.Point::isBeyond).toList();
+    if (beyond.isEmpty()) {
+      page.paragraph(4, "No month is beyond its limits.");
+    }
+    beyond.forEach(this::month);
   }
 
   private void breakdowns(AuditReport report) {
@@ -244,6 +261,6 @@ public final class AuditText {
             + AuditTables.TIMES.stream()
                 .filter(days -> days <= survival.lastDay())
                 .map(days -> days + ": " + survival.atRisk(days))
-                .collect(java.util.stream.Collectors.joining(", ")));
+                .collect(Collectors.joining(", ")));
   }
 }
