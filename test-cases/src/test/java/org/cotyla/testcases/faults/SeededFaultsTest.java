@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 @DisplayName("Small random faults in the house workbook")
 class SeededFaultsTest {
 
-  private static final int FAULTS = Integer.getInteger("cotyla.faults", 36);
+  private static final int FAULTS = Integer.getInteger("cotyla.faults", 18);
 
   /** Measured: 94 of 100; the rest is said to be undecided. */
   private static final double LEAST_SHARE_TOLD = 0.9;
