@@ -2,13 +2,10 @@ package org.cotyla.finite;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -16,8 +13,6 @@ import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
-import org.cotyla.finding.Datum;
-import org.cotyla.finding.Findings;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
 import org.cotyla.value.Interval;
@@ -289,72 +284,8 @@ public final class CaseSearch {
    * pair of cases the same findings are taken away from both, and none in which they differ.
    */
   public Answer.Found smallest(Answer.Found found, Claim claim) {
-    return new Reduction(found, claim).run();
-  }
-
-  /** Takes findings away, first many at once, and at last each that is left by itself. */
-  private final class Reduction {
-    private final Claim claim;
-    private final int stage;
-    private Answer.Found smallest;
-    private final boolean isOpen;
-    private final Cone cone;
-    private List<Map<String, PossibleValues>> stated;
-
-    Reduction(Answer.Found found, Claim claim) {
-      this.smallest = found;
-      this.stated = found.answers().stream().map(answer -> single(answer.findings())).toList();
-      this.stage = stage(found);
-      this.claim = claim;
-      this.isOpen = claim.truth(found.answers()) == Truth.OPEN;
-      this.cone = cone(claim);
-    }
-
-    Answer.Found run() {
-      Set<String> alike = new LinkedHashSet<>();
-      stated.forEach(side -> alike.addAll(side.keySet()));
-      alike.removeIf(
-          key ->
-              stated.stream().map(side -> side.get(key)).filter(Objects::nonNull).distinct().count()
-                  > 1);
-      List<String> keys = new ArrayList<>(alike);
-      Collections.reverse(keys);
-      takeAway(keys);
-      for (String key : keys) {
-        if (stated.stream().anyMatch(side -> side.containsKey(key))) {
-          without(List.of(key));
-        }
-      }
-      return told(smallest);
-    }
-
-    private void takeAway(List<String> keys) {
-      if (keys.size() > 1 && !without(keys)) {
-        int half = keys.size() / 2;
-        takeAway(keys.subList(0, half));
-        takeAway(keys.subList(half, keys.size()));
-      }
-    }
-
-    private boolean without(List<String> keys) {
-      List<Map<String, PossibleValues>> fewer = new ArrayList<>();
-      for (Map<String, PossibleValues> side : stated) {
-        Map<String, PossibleValues> less = new LinkedHashMap<>(side);
-        less.keySet().removeAll(keys);
-        fewer.add(less);
-      }
-      Answer.Found without = CaseSearch.this.run(stage, fewer);
-      boolean same =
-          isOpen
-              ? keys.stream().noneMatch(cone::hangsOn)
-              : claim.truth(without.answers()) == Truth.TRUE;
-      if (!same) {
-        return false;
-      }
-      stated = fewer;
-      smallest = without;
-      return true;
-    }
+    int stage = stage(found);
+    return told(new Reduction(found, claim, cone(claim), stated -> run(stage, stated)).smallest());
   }
 
   private Cone cone(Claim claim) {
@@ -364,16 +295,6 @@ public final class CaseSearch {
   private int stage(Answer.Found found) {
     List<String> stages = sides.get(0).engine().protocol().about().stages();
     return stages.indexOf(found.findings().stage());
-  }
-
-  private static Map<String, PossibleValues> single(Findings findings) {
-    Map<String, PossibleValues> single = new LinkedHashMap<>();
-    for (Datum datum : findings.data()) {
-      if (datum.value().single().isPresent()) {
-        single.put(Names.key(datum.field().name()), datum.value());
-      }
-    }
-    return single;
   }
 
   private Answer.Found run(int stage, List<Map<String, PossibleValues>> stated) {
