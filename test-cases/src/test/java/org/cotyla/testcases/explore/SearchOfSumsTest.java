@@ -7,39 +7,16 @@ import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.explore.Goal;
 import org.cotyla.explore.SmallestChange;
-import org.cotyla.expression.Symbol;
-import org.cotyla.finite.Answer;
-import org.cotyla.finite.CaseSearch;
-import org.cotyla.finite.Claim;
-import org.cotyla.finite.Domain;
-import org.cotyla.finite.Effort;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
 import org.cotyla.testcases.generated.RandomCases;
 import org.cotyla.testcases.generated.RandomProtocol;
-import org.cotyla.value.PossibleValues;
-import org.cotyla.value.Value;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** Protocols that once led the search astray. Source: this project's own engine. */
 @DisplayName("The search over tables that add up or take the least")
 class SearchOfSumsTest {
-
-  @Test
-  @DisplayName("finds what a default row gives when no row of a least-of table can match")
-  void leastWithoutRows() {
-    Protocol protocol = RandomProtocol.of(854004);
-    Engine engine = Engine.of(protocol);
-    Recommendation advice = engine.evaluate(RandomCases.of(protocol, new Random(854004), 4));
-    Symbol output = protocol.decision("Decision 3").orElseThrow().outputs().get(0).symbol();
-    CaseSearch search =
-        CaseSearch.of(engine, Domain.of(protocol, advice.findings()), Effort.usual());
-    for (int value : new int[] {6, 8}) {
-      Claim claim = new Claim.Is(output, PossibleValues.of(Value.of(value)));
-      assertThat(search.find(claim)).isInstanceOf(Answer.Found.class);
-    }
-  }
 
   @Test
   @DisplayName("takes sums of constants that have no last decimal, such as a third")
