@@ -3,6 +3,7 @@ package org.cotyla.finite;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.cotyla.evaluate.AnswerScope;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
@@ -102,7 +103,7 @@ public sealed interface Claim {
   record Is(Symbol name, PossibleValues among) implements Claim {
     @Override
     public Truth truth(List<Recommendation> answers, int side) {
-      PossibleValues value = new AnswerScope(answers.get(side)).valueOf(name);
+      PossibleValues value = AnswerScope.of(answers.get(side)).valueOf(name);
       if (among.containsAll(value)) {
         return Truth.TRUE;
       }
@@ -116,7 +117,7 @@ public sealed interface Claim {
   record Holds(Symbol input, PreparedTest test) implements Claim {
     @Override
     public Truth truth(List<Recommendation> answers, int side) {
-      AnswerScope scope = new AnswerScope(answers.get(side));
+      AnswerScope scope = AnswerScope.of(answers.get(side));
       return test.truth(scope.valueOf(input), scope);
     }
   }

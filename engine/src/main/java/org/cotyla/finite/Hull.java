@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.cotyla.evaluate.AnswerScope;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.Recommendation;
@@ -26,7 +27,7 @@ final class Hull {
     for (int stage : domain.stages()) {
       Recommendation answer = engine.decide(domain.findings(engine.protocol(), stage, Map.of()));
       answers.add(answer);
-      scopes.add(new AnswerScope(answer));
+      scopes.add(AnswerScope.of(answer));
     }
     Map<Row, Integer> certain = new IdentityHashMap<>();
     for (Recommendation answer : answers) {

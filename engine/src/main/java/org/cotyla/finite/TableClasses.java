@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.cotyla.evaluate.AnswerScope;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.PreparedTest;
 import org.cotyla.expression.Symbol;
@@ -98,7 +99,7 @@ public final class TableClasses {
 
   /** The pieces in which an answer's inputs lie. */
   public Region around(Recommendation answer) {
-    AnswerScope scope = new AnswerScope(answer);
+    AnswerScope scope = AnswerScope.of(answer);
     Region region = new Region(Map.of());
     for (Map.Entry<Symbol, List<PossibleValues>> input : pieces.entrySet()) {
       PossibleValues value = scope.valueOf(input.getKey());

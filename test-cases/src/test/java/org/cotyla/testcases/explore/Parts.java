@@ -8,10 +8,12 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.cotyla.evaluate.AnswerScope;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.evaluate.Standing;
 import org.cotyla.explore.Facet;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
@@ -37,18 +39,28 @@ final class Parts {
               .filter(option -> option.availability() != RankedOption.Availability.AVAILABLE)
               .map(option -> option.name() + option.availability())
               .collect(Collectors.toSet());
-      case DECISION -> decision(answer.decision(facet.name()).orElseThrow());
+      case DECISION -> decision(answer, answer.decision(facet.name()).orElseThrow());
       case SHOWN -> throw new IllegalArgumentException("not one part");
     };
   }
 
-  private static Object decision(DecisionResult result) {
+  private static Object decision(Recommendation answer, DecisionResult result) {
     if (!result.table().hitPolicy().isList()) {
       return result.outputs();
     }
     Set<Object> entries = new HashSet<>();
     for (Firing firing : result.counting()) {
       entries.add(List.of(firing.results(), firing.standing()));
+    }
+    // What the default row gives is an entry like any other, by whichever row it comes about.
+    if (result.byDefault()) {
+      AnswerScope scope = AnswerScope.of(answer);
+      result
+          .table()
+          .otherwise()
+          .map(
+              row -> row.results().stream().map(cell -> cell.expression().evaluate(scope)).toList())
+          .ifPresent(results -> entries.add(List.of(results, Standing.DECIDES)));
     }
     return entries;
   }
