@@ -15,6 +15,7 @@ import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.evaluate.Standing;
 import org.cotyla.explore.Facet;
+import org.cotyla.explore.Reach;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
@@ -63,6 +64,16 @@ final class Parts {
           .ifPresent(results -> entries.add(List.of(results, Standing.DECIDES)));
     }
     return entries;
+  }
+
+  /**
+   * Whether a list's default row works its entry out by a formula. What such an entry can be is not
+   * followed yet: it counts as certain where no row matches, and as a result of its own elsewhere.
+   */
+  static boolean hasFormulaDefault(Recommendation answer, Reach reach) {
+    return reach.facet().kind() == Facet.Kind.DECISION
+        && answer.decision(reach.facet().name()).orElseThrow().table().otherwise().stream()
+            .anyMatch(row -> !row.references().isEmpty());
   }
 
   /** The findings with some fields stated. */
