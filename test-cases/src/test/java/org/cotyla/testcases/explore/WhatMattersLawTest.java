@@ -32,7 +32,7 @@ class WhatMattersLawTest {
 
   private static final int PAIRS = 40;
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE, seed = "2")
   @Label("is never proven impossible where two cases that differ in it alone differ")
   void proofsHold(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     Protocol protocol = RandomProtocol.of(seed);
@@ -63,7 +63,7 @@ class WhatMattersLawTest {
     }
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE, seed = "2")
   @Label("is shown by two cases that differ in it alone and in the result")
   void witnessesHold(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     Protocol protocol = RandomProtocol.of(seed);
