@@ -2,6 +2,7 @@ package org.cotyla.evaluate;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.value.PossibleValues;
 
@@ -14,6 +15,8 @@ import org.cotyla.value.PossibleValues;
  *     result, then those set aside, in the order of the sheet
  * @param byDefault whether no row matches, so that the default row gives the result
  * @param mayBeByDefault whether it may be that no row matches
+ * @param defaultResults what the default row gives in each output column, when it may be that no
+ *     row matches and there is a default row; else empty
  * @param faults contradictions
  */
 public record DecisionResult(
@@ -22,11 +25,13 @@ public record DecisionResult(
     List<Firing> firings,
     boolean byDefault,
     boolean mayBeByDefault,
+    List<PossibleValues> defaultResults,
     List<Fault> faults) {
 
   public DecisionResult {
     outputs = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(outputs));
     firings = List.copyOf(firings);
+    defaultResults = List.copyOf(defaultResults);
     faults = List.copyOf(faults);
   }
 
@@ -41,8 +46,9 @@ public record DecisionResult(
     boolean values = outputs.values().stream().allMatch(PossibleValues::isCertain);
     boolean list = table.votes() || table.hitPolicy().isList();
     boolean listed =
-        counting().stream()
-            .flatMap(firing -> firing.results().stream())
+        Stream.concat(
+                counting().stream().flatMap(firing -> firing.results().stream()),
+                defaultResults.stream())
             .allMatch(PossibleValues::isCertain);
     return faults.isEmpty() && values && (!list || (rows && listed));
   }

@@ -43,7 +43,12 @@ final class DecisionStep {
         selection.firings(),
         selection.noneCertain(),
         selection.nonePossible(),
+        selection.nonePossible() ? byDefault(values) : List.of(),
         selection.faults());
+  }
+
+  private List<PossibleValues> byDefault(Scope values) {
+    return table.otherwise().map(row -> results(row, values)).orElse(List.of());
   }
 
   private Firing firing(FiredRow fired, List<PossibleValues> seen, Scope values) {

@@ -111,7 +111,7 @@ public record RowChange(Row row, Optional<Part> before, Optional<Part> after) {
     Map<String, Counting> parts = parts(result.counting());
     if (result.mayBeByDefault()) {
       Standing standing = result.byDefault() ? Standing.DECIDES : Standing.MAY_DECIDE;
-      Part part = new Part(standing, List.of());
+      Part part = new Part(standing, result.defaultResults());
       result.table().otherwise().ifPresent(row -> parts.put(row.id(), new Counting(row, part)));
     }
     return parts;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
@@ -16,8 +17,6 @@ import org.cotyla.evaluate.RankedOption.Availability;
 import org.cotyla.evaluate.RankingResult;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.evaluate.Standing;
-import org.cotyla.expression.Expression;
-import org.cotyla.expression.Scope;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finite.Claim;
 import org.cotyla.protocol.DecisionTable;
@@ -121,16 +120,8 @@ record FacetResults(List<Result> results, Set<Symbol> formulas) {
         }
       }
       if (result.mayBeByDefault()) {
-        Claim none = new Claim.NoRow(result.table());
-        boolean list = result.table().hitPolicy().isList();
         result.table().otherwise().ifPresent(this::formula);
-        String words =
-            result
-                .table()
-                .otherwise()
-                .map(row -> plain(result, row))
-                .orElse(list ? "no entry" : "nothing");
-        add(byWords, words, none);
+        add(byWords, byDefault(result), new Claim.NoRow(result.table()));
       }
       byWords.forEach(
           (words, claims) ->
@@ -160,18 +151,19 @@ record FacetResults(List<Result> results, Set<Symbol> formulas) {
       return String.join("; ", words);
     }
 
-    private static String plain(DecisionResult result, Row row) {
-      List<DecisionTable.Output> outputs = result.table().outputs();
-      List<String> words = new ArrayList<>();
-      for (int i = 0; i < outputs.size(); i++) {
-        Expression expression = row.results().get(i).expression();
-        String bare =
-            expression.references().isEmpty()
-                ? expression.evaluate(Scope.empty()).plain()
-                : expression.print();
-        words.add(outputs.size() == 1 ? bare : outputs.get(i).symbol().name() + " " + bare);
+    /** An entry that a row gives as well is the same entry. */
+    private static String byDefault(DecisionResult result) {
+      if (result.defaultResults().isEmpty()) {
+        List<PossibleValues> nothing =
+            result.table().outputs().stream()
+                .map(output -> PossibleValues.nothing(output.symbol().type()))
+                .toList();
+        return result.table().hitPolicy().isList() ? "no entry" : words(result, nothing);
       }
-      return String.join("; ", words);
+      boolean certain = result.defaultResults().stream().allMatch(PossibleValues::isCertain);
+      return certain
+          ? words(result, result.defaultResults())
+          : result.table().otherwise().map(Row::id).orElse("");
     }
 
     private void aggregate(DecisionResult result, Symbol output) {
@@ -182,9 +174,7 @@ record FacetResults(List<Result> results, Set<Symbol> formulas) {
         return;
       }
       List<Value> values = all.values().isFinite() ? all.values().values() : multiples(result, all);
-      boolean formula =
-          result.counting().stream()
-              .anyMatch(firing -> !firing.results().stream().allMatch(PossibleValues::isCertain));
+      boolean formula = !results(result).allMatch(PossibleValues::isCertain);
       if (values.isEmpty() || formula) {
         rows(result);
         result.counting().forEach(firing -> formula(firing.row()));
@@ -201,6 +191,13 @@ record FacetResults(List<Result> results, Set<Symbol> formulas) {
       }
     }
 
+    /** What each row that may count gives, and the default row. */
+    private static Stream<PossibleValues> results(DecisionResult result) {
+      return Stream.concat(
+          result.counting().stream().flatMap(firing -> firing.results().stream()),
+          result.defaultResults().stream());
+    }
+
     /** The sums from end to end in steps of the smallest unit; none when they are too many. */
     private static List<Value> multiples(DecisionResult result, PossibleValues all) {
       Interval hull = all.values().hull();
@@ -209,8 +206,7 @@ record FacetResults(List<Result> results, Set<Symbol> formulas) {
         return List.of();
       }
       int decimals =
-          result.counting().stream()
-              .flatMap(firing -> firing.results().stream())
+          results(result)
               .flatMap(one -> one.single().stream())
               .filter(Value.NumberValue.class::isInstance)
               .mapToInt(one -> ((Value.NumberValue) one).number().stripTrailingZeros().scale())

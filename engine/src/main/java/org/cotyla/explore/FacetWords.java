@@ -3,8 +3,8 @@ package org.cotyla.explore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cotyla.evaluate.DecisionResult;
-import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankedOption.Availability;
 import org.cotyla.evaluate.RankingResult;
@@ -104,19 +104,21 @@ final class FacetWords {
 
   /** The entries without their order, which two rows with one entry could change. */
   private static String entries(DecisionResult result) {
-    String entries =
+    Stream<String> rows =
         result.counting().stream()
-            .map(FacetWords::entry)
-            .distinct()
-            .sorted()
-            .collect(Collectors.joining("; "));
+            .map(firing -> entry(firing.results(), firing.standing() == Standing.DECIDES));
+    Stream<String> byDefault =
+        result.defaultResults().isEmpty()
+            ? Stream.empty()
+            : Stream.of(entry(result.defaultResults(), result.byDefault()));
+    String entries =
+        Stream.concat(rows, byDefault).distinct().sorted().collect(Collectors.joining("; "));
     return entries.isEmpty() ? "no entry" : entries;
   }
 
-  private static String entry(Firing firing) {
-    String words =
-        firing.results().stream().map(PossibleValues::plain).collect(Collectors.joining(", "));
-    return firing.standing() == Standing.DECIDES ? words : "perhaps " + words;
+  private static String entry(List<PossibleValues> results, boolean decides) {
+    String words = results.stream().map(PossibleValues::plain).collect(Collectors.joining(", "));
+    return decides ? words : "perhaps " + words;
   }
 
   private static String ruledOut(RankingResult result) {

@@ -79,4 +79,20 @@ class ManyHitsTest {
         .extracting(missing -> missing.datum().field().name())
         .containsExactly("width");
   }
+
+  @ParameterizedTest(name = "{0}")
+  @DisplayName("A list's default entry that hangs on open data is not certain, and its data matter")
+  @CsvSource({"C", "R"})
+  void openDefault(String policy) {
+    SmallProtocol protocol = SmallProtocol.numbers(policy, "[200..300]|1", "default|-|width + 1");
+    DecisionResult open = protocol.decision("Load", Map.of());
+    assertThat(open.byDefault()).isTrue();
+    assertThat(open.isCertain()).isFalse();
+    assertThat(protocol.on(Map.of()).missing())
+        .filteredOn(missing -> missing.datum().field().name().equals("width"))
+        .allSatisfy(missing -> assertThat(missing.mayChange()).contains("Load"));
+    DecisionResult known = protocol.decision("Load", WIDE);
+    assertThat(known.isCertain()).isTrue();
+    assertThat(known.defaultResults()).singleElement().hasToString("61");
+  }
 }

@@ -8,14 +8,12 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.cotyla.evaluate.AnswerScope;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.evaluate.Standing;
 import org.cotyla.explore.Facet;
-import org.cotyla.explore.Reach;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
@@ -40,12 +38,12 @@ final class Parts {
               .filter(option -> option.availability() != RankedOption.Availability.AVAILABLE)
               .map(option -> option.name() + option.availability())
               .collect(Collectors.toSet());
-      case DECISION -> decision(answer, answer.decision(facet.name()).orElseThrow());
+      case DECISION -> decision(answer.decision(facet.name()).orElseThrow());
       case SHOWN -> throw new IllegalArgumentException("not one part");
     };
   }
 
-  private static Object decision(Recommendation answer, DecisionResult result) {
+  private static Object decision(DecisionResult result) {
     if (!result.table().hitPolicy().isList()) {
       return result.outputs();
     }
@@ -54,26 +52,11 @@ final class Parts {
       entries.add(List.of(firing.results(), firing.standing()));
     }
     // What the default row gives is an entry like any other, by whichever row it comes about.
-    if (result.byDefault()) {
-      AnswerScope scope = AnswerScope.of(answer);
-      result
-          .table()
-          .otherwise()
-          .map(
-              row -> row.results().stream().map(cell -> cell.expression().evaluate(scope)).toList())
-          .ifPresent(results -> entries.add(List.of(results, Standing.DECIDES)));
+    if (!result.defaultResults().isEmpty()) {
+      Standing standing = result.byDefault() ? Standing.DECIDES : Standing.MAY_DECIDE;
+      entries.add(List.of(result.defaultResults(), standing));
     }
     return entries;
-  }
-
-  /**
-   * Whether a list's default row works its entry out by a formula. What such an entry can be is not
-   * followed yet: it counts as certain where no row matches, and as a result of its own elsewhere.
-   */
-  static boolean hasFormulaDefault(Recommendation answer, Reach reach) {
-    return reach.facet().kind() == Facet.Kind.DECISION
-        && answer.decision(reach.facet().name()).orElseThrow().table().otherwise().stream()
-            .anyMatch(row -> !row.references().isEmpty());
   }
 
   /** The findings with some fields stated. */

@@ -32,7 +32,7 @@ class WhatMattersLawTest {
 
   private static final int PAIRS = 40;
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE, seed = "2")
+  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   @Label("is never proven impossible where two cases that differ in it alone differ")
   void proofsHold(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     Protocol protocol = RandomProtocol.of(seed);
@@ -51,9 +51,7 @@ class WhatMattersLawTest {
         // Where rows contradict each other an answer leaves open what may be settled.
         boolean sound = one.faults().isEmpty() && other.faults().isEmpty();
         for (Reach reach : sound ? influence.reaches() : List.<Reach>of()) {
-          if (reach.verdict() == Reach.Verdict.CANNOT
-              && reach.facet().kind() != Facet.Kind.SHOWN
-              && !Parts.hasFormulaDefault(advice, reach)) {
+          if (reach.verdict() == Reach.Verdict.CANNOT && reach.facet().kind() != Facet.Kind.SHOWN) {
             assertThat(Parts.of(other, reach.facet()))
                 .as("seed %s, %s by %s", seed, reach.facet(), varied.field().name())
                 .isEqualTo(Parts.of(one, reach.facet()));
@@ -63,7 +61,7 @@ class WhatMattersLawTest {
     }
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE, seed = "2")
+  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   @Label("is shown by two cases that differ in it alone and in the result")
   void witnessesHold(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     Protocol protocol = RandomProtocol.of(seed);
@@ -85,7 +83,7 @@ class WhatMattersLawTest {
                                 .value()
                                 .containsAll(datum.value()))
                         .isTrue());
-        if (reach.facet().kind() != Facet.Kind.SHOWN && !Parts.hasFormulaDefault(advice, reach)) {
+        if (reach.facet().kind() != Facet.Kind.SHOWN) {
           assertThat(Parts.of(witness.one(), reach.facet()))
               .as("seed %s %s by %s", seed, reach.facet(), influence.datum().field().name())
               .isNotEqualTo(Parts.of(witness.other(), reach.facet()));
