@@ -1,6 +1,7 @@
 package org.cotyla.cli.report;
 
 import java.util.List;
+import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.Standing;
@@ -34,9 +35,10 @@ final class ListBlock {
     }
     markup.start("ul");
     if (result.byDefault()) {
-      result.table().otherwise().ifPresent(row -> entry(row.because(), row));
+      String entry = Words.results(result.table(), result.defaultResults());
+      result.table().otherwise().ifPresent(row -> entry(entry + ": " + row.because(), row));
     }
-    with(result, Standing.DECIDES).forEach(firing -> entry(Reasons.results(firing), firing.row()));
+    with(result, Standing.DECIDES).forEach(firing -> entry(Words.results(firing), firing.row()));
     List<Firing> open = with(result, Standing.MAY_DECIDE);
     int most = withSources ? MOST_OPEN : MOST_OPEN_ON_FIRST_PAGE;
     open.stream().limit(most).forEach(this::open);
@@ -60,7 +62,7 @@ final class ListBlock {
 
   private void open(Firing firing) {
     markup.start("li", "class", "may");
-    markup.leaf("span", "perhaps", "class", "open").text(" " + Reasons.results(firing) + " ");
+    markup.leaf("span", "perhaps", "class", "open").text(" " + Words.results(firing) + " ");
     sheet.rowLink(firing.row());
     markup.text(sheet.known().waitsFor(firing));
     sources(firing.row());

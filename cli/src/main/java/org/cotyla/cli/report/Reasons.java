@@ -3,9 +3,7 @@ package org.cotyla.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.DecisionResult;
-import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.MissingDatum;
 import org.cotyla.evaluate.Points;
 import org.cotyla.evaluate.Recommendation;
@@ -32,16 +30,6 @@ final class Reasons {
   /** A sum with a true minus. */
   static String points(Points points) {
     return points.plain().replace('-', '−');
-  }
-
-  /** What a row gives to each output. */
-  static String results(Firing firing) {
-    List<DecisionTable.Output> outputs = firing.table().outputs();
-    List<String> results = new ArrayList<>();
-    for (int i = 0; i < outputs.size(); i++) {
-      results.add(Words.values(firing.results().get(i), outputs.get(i).symbol()));
-    }
-    return String.join("; ", results);
   }
 
   /** The open findings on which a decision hangs. */

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.Standing;
@@ -138,7 +139,7 @@ final class TraceSection {
                     + " "
                     + vote.option()
                     + (vote.points().signum() > 0 ? " by " + Value.of(vote.points()).plain() : ""))
-        .orElseGet(() -> Reasons.results(firing));
+        .orElseGet(() -> Words.results(firing));
   }
 
   private void because(Row row) {

@@ -86,7 +86,7 @@ final class HeadlinePart {
     boolean several = counting.size() > 1 || result.mayBeByDefault();
     List<String> lines = new ArrayList<>();
     for (Firing firing : counting) {
-      String gives = several ? results(firing) + ": " : "";
+      String gives = several ? Words.results(firing) + ": " : "";
       lines.add(gives + because(firing.row()));
     }
     if (result.mayBeByDefault()) {
@@ -126,14 +126,5 @@ final class HeadlinePart {
 
   private static String because(Row row) {
     return row.because() + " [" + row.id() + "]";
-  }
-
-  static String results(Firing firing) {
-    List<DecisionTable.Output> outputs = firing.table().outputs();
-    List<String> results = new ArrayList<>();
-    for (int i = 0; i < outputs.size(); i++) {
-      results.add(Words.values(firing.results().get(i), outputs.get(i).symbol()));
-    }
-    return String.join("; ", results);
   }
 }

@@ -31,16 +31,11 @@ final class ListPart {
     List<Firing> applies = with(result, Standing.DECIDES);
     List<Firing> mayApply = with(result, Standing.MAY_DECIDE);
     if (result.byDefault()) {
-      result
-          .table()
-          .otherwise()
-          .map(Row::because)
-          .ifPresent(because -> page.paragraph(2, because + " [default]"));
+      result.table().otherwise().ifPresent(row -> byDefault(result, row));
     }
     applies.forEach(
         firing ->
-            page.marked(
-                2, Mark.ITEM, HeadlinePart.results(firing) + " [" + firing.row().id() + "]"));
+            page.marked(2, Mark.ITEM, Words.results(firing) + " [" + firing.row().id() + "]"));
     mayApply.stream().limit(MOST_OPEN).forEach(this::open);
     int rest = mayApply.size() - MOST_OPEN;
     if (rest > 0) {
@@ -48,12 +43,17 @@ final class ListPart {
     }
   }
 
+  private void byDefault(DecisionResult result, Row row) {
+    String entry = Words.results(result.table(), result.defaultResults());
+    page.marked(2, Mark.ITEM, entry + ": " + row.because() + " [default]");
+  }
+
   private void open(Firing firing) {
     page.marked(
         2,
         Mark.OPEN,
         "may apply: "
-            + HeadlinePart.results(firing)
+            + Words.results(firing)
             + " ["
             + firing.row().id()
             + "]"

@@ -118,7 +118,7 @@ final class TracePart {
   }
 
   private static String gives(Firing firing) {
-    return firing.row().vote().map(TracePart::vote).orElseGet(() -> HeadlinePart.results(firing));
+    return firing.row().vote().map(TracePart::vote).orElseGet(() -> Words.results(firing));
   }
 
   private static String vote(Vote vote) {

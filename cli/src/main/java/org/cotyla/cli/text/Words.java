@@ -1,10 +1,13 @@
 package org.cotyla.cli.text;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.cotyla.evaluate.Firing;
 import org.cotyla.expression.Symbol;
 import org.cotyla.name.Names;
+import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Row;
 import org.cotyla.protocol.Source;
@@ -78,6 +81,20 @@ public final class Words {
       words.add("nothing");
     }
     return or(words);
+  }
+
+  /** What a row gives. */
+  public static String results(Firing firing) {
+    return results(firing.table(), firing.results());
+  }
+
+  /** What a row of a table gives in each of its output columns. */
+  public static String results(DecisionTable table, List<PossibleValues> values) {
+    List<String> results = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      results.add(values(values.get(i), table.outputs().get(i).symbol()));
+    }
+    return String.join("; ", results);
   }
 
   /** A row's id with its sources, each with its certainty in short. */
