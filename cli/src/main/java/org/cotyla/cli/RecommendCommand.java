@@ -7,7 +7,9 @@ import java.util.concurrent.Callable;
 import org.cotyla.cli.text.LedgerStanding;
 import org.cotyla.cli.text.TextAnswer;
 import org.cotyla.evaluate.Engine;
+import org.cotyla.evaluate.MissingDatum;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.explore.WhatMatters;
 import org.cotyla.finding.Case;
 import org.cotyla.json.RecommendationJson;
 import org.cotyla.ledger.Ledger;
@@ -62,7 +64,8 @@ final class RecommendCommand implements Callable<Integer> {
       return recorded(given);
     }
     Engine engine = Engine.of(common.readProtocol(terminal.home()));
-    return answer(engine.evaluate(given), Optional.empty());
+    Recommendation advice = engine.evaluate(given);
+    return answer(advice, matters(engine, advice), Optional.empty());
   }
 
   private int recorded(Case given) {
@@ -72,11 +75,21 @@ final class RecommendCommand implements Callable<Integer> {
       Recorder.Recorded recorded = recorder.recommend(recording.reference(), given, today);
       return answer(
           recorded.recommendation(),
+          Optional.empty(),
           Optional.of(RecordingOptions.standing(ledger, recorded, today)));
     }
   }
 
-  private int answer(Recommendation advice, Optional<LedgerStanding> standing) {
+  /** Looked for only where it is soon found, and where something may matter at all. */
+  private Optional<WhatMatters> matters(Engine engine, Recommendation advice) {
+    boolean asked = !answer.asJson() && advice.missing().stream().anyMatch(MissingDatum::mayMatter);
+    return asked && WhatMatters.isQuick(advice)
+        ? Optional.of(WhatMatters.of(engine, advice))
+        : Optional.empty();
+  }
+
+  private int answer(
+      Recommendation advice, Optional<WhatMatters> matters, Optional<LedgerStanding> standing) {
     LocalDate today = LocalDate.now(terminal.clock());
     if (answer.asJson()) {
       terminal.out().print(RecommendationJson.write(advice));
@@ -86,7 +99,7 @@ final class RecommendCommand implements Callable<Integer> {
           .out()
           .print(
               new TextAnswer(answer.width(), answer.style(terminal), standing)
-                  .write(advice, today, trace));
+                  .write(advice, matters, today, trace));
     }
     return advice.faults().isEmpty() ? Main.DONE : Main.FAULTS;
   }

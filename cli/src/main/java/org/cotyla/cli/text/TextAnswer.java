@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.RankingResult;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.explore.WhatMatters;
 import org.cotyla.protocol.ShownAs;
 
 /** Writes a recommendation for people: what matters first, each statement with its row. */
@@ -28,13 +29,20 @@ public final class TextAnswer {
     this.ledger = ledger;
   }
 
+  /** The answer as text, where nobody looked for what the missing data can change. */
+  public String write(Recommendation advice, LocalDate today, boolean trace) {
+    return write(advice, Optional.empty(), today, trace);
+  }
+
   /**
    * The answer as text.
    *
+   * @param matters what the missing data can change, when that was looked for
    * @param today the day on which it is read, to say when the protocol is past its review
    * @param trace whether every row that fired is added
    */
-  public String write(Recommendation advice, LocalDate today, boolean trace) {
+  public String write(
+      Recommendation advice, Optional<WhatMatters> matters, LocalDate today, boolean trace) {
     Page page = new Page(width, style);
     new OpeningPart(page).write(advice, today, ledger);
     new ShortPart(page).write(advice);
@@ -50,7 +58,8 @@ public final class TextAnswer {
     }
     headlinePart.write("What follows from that", headlines.getOrDefault(true, List.of()));
     advice.shownAs(ShownAs.LIST).forEach(list -> new ListPart(page, known).write(list));
-    new MissingPart(page).write(advice);
+    MissingPart missing = new MissingPart(page);
+    matters.ifPresentOrElse(missing::write, () -> missing.write(advice));
     if (trace) {
       new TracePart(page, advice, known).write();
     }

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.stream.StreamSupport;
+import org.cotyla.cli.AnkleAround;
 import org.cotyla.cli.AnkleCases;
 import org.cotyla.cli.Golden;
 import org.cotyla.cli.TextProtocol;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.explore.WhatMatters;
 import org.cotyla.finding.Case;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -39,6 +42,18 @@ class TextAnswerTest {
     String traced =
         new TextAnswer(80, Style.PLAIN).write(AnkleCases.recommendation(name), TODAY, true);
     Golden.matches(name + "-trace.txt", traced);
+  }
+
+  @Test
+  @DisplayName("says of each missing datum what it can change, where that was looked for")
+  void matters() {
+    WhatMatters matters = AnkleAround.matters("incomplete");
+    String text =
+        new TextAnswer(80, Style.PLAIN).write(matters.advice(), Optional.of(matters), TODAY, false);
+    int start = text.indexOf("What is missing");
+    String part = text.substring(start, text.indexOf("\n\n", start) + 1);
+    Golden.matches("incomplete-matters.txt", part);
+    assertThat(part).contains("can change").doesNotContain("may change");
   }
 
   @ParameterizedTest(name = "{0}")
