@@ -12,12 +12,8 @@ import org.cotyla.cli.report.AuditPage;
 import org.cotyla.cli.text.AuditCsv;
 import org.cotyla.cli.text.AuditText;
 import org.cotyla.cli.text.Style;
-import org.cotyla.issue.Issues;
-import org.cotyla.issue.Place;
-import org.cotyla.issue.RejectedException;
 import org.cotyla.json.AuditJson;
 import org.cotyla.ledger.Ledger;
-import org.cotyla.ledger.UnreadableEntryException;
 import org.cotyla.ledgeraudit.LedgerAudit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -117,14 +113,6 @@ final class AuditCommand implements Callable<Integer> {
   private AuditReport report() {
     try (Ledger open = ledger.open(terminal)) {
       return new LedgerAudit(Optional.ofNullable(from), Optional.ofNullable(to)).of(open);
-    } catch (UnreadableEntryException unreadable) {
-      Issues issues = new Issues();
-      issues.error(
-          "L044",
-          new Place.Whole("ledger"),
-          "an entry cannot be read: " + unreadable.getMessage(),
-          "`cotyla verify` tells which, and what is wrong with it");
-      throw new RejectedException(issues.list());
     }
   }
 

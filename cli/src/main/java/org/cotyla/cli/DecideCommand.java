@@ -1,8 +1,7 @@
 package org.cotyla.cli;
 
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.cotyla.cli.text.LedgerText;
@@ -46,10 +45,11 @@ final class DecideCommand implements Callable<Integer> {
       names = "--choice",
       required = true,
       paramLabel = "RANKING=OPTION",
+      converter = NamedValue.Converter.class,
       description =
           "What was chosen, once for each ranking: \"construct=cup-cage\"; `not listed` when it is"
               + " none of the options.")
-  private Map<String, String> choices = new LinkedHashMap<>();
+  private List<NamedValue> choices = List.of();
 
   @Option(
       names = "--reason",
@@ -91,7 +91,9 @@ final class DecideCommand implements Callable<Integer> {
                   Optional.ofNullable(recommendation),
                   day == null ? today : day,
                   role,
-                  choices,
+                  choices.stream()
+                      .map(one -> new DecisionRecorder.Chosen(one.name(), one.value()))
+                      .toList(),
                   Optional.ofNullable(reason),
                   Optional.ofNullable(because)));
       terminal.out().print(LedgerText.decided(entry));

@@ -2,9 +2,7 @@ package org.cotyla.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.cotyla.cli.text.LedgerText;
 import org.cotyla.ledger.Ledger;
@@ -30,8 +28,9 @@ final class LedgerInitCommand implements Callable<Integer> {
       names = "--approver",
       required = true,
       paramLabel = "ROLE=FILE",
+      converter = NamedValue.Converter.class,
       description = "A role and the file of its public key; once for each.")
-  private Map<String, Path> approvers = new LinkedHashMap<>();
+  private List<NamedValue> approvers = List.of();
 
   LedgerInitCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -40,8 +39,8 @@ final class LedgerInitCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<PublicKeyOf> keys =
-        approvers.entrySet().stream()
-            .map(one -> SigningKey.publicKey(one.getKey(), KeyFile.read(one.getValue())))
+        approvers.stream()
+            .map(one -> SigningKey.publicKey(one.name(), KeyFile.read(Path.of(one.value()))))
             .toList();
     try (Ledger founded = Ledger.found(ledger.address(), terminal.clock(), keys)) {
       terminal.out().print(LedgerText.state(founded.governance(), LocalDate.now(terminal.clock())));

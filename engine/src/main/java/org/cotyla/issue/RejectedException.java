@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What was given cannot be used; carries every fault that was found, not only the first. */
-public final class RejectedException extends RuntimeException {
+public class RejectedException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 

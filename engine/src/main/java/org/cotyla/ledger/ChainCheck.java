@@ -56,6 +56,11 @@ final class ChainCheck {
               : "there are no entries " + expected + " to " + (row.sequence() - 1);
       breaches.accept(new Breach(expected, How.MISSING, what));
     }
+    if (row.sequence() < expected) {
+      String what =
+          row.sequence() < 1 ? "entries have numbers from 1 on" : "its number stands twice";
+      breaches.accept(new Breach(row.sequence(), How.INSERTED, what));
+    }
     boolean gap = row.sequence() != expected;
     Optional<Entry> entry = read(row, breaches);
     boolean sound = entry.filter(read -> isSound(row, read, gap, breaches)).isPresent();

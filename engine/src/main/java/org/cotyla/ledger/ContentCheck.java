@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.cotyla.expression.FormulaFunction;
+import org.cotyla.issue.Issues;
+import org.cotyla.issue.RejectedException;
+import org.cotyla.protocol.Protocol;
 
 /** Holds each entry against the rules that the program follows when it writes one. */
 final class ContentCheck {
@@ -42,6 +45,12 @@ final class ContentCheck {
       decision(entry, decision, faults);
     } else if (content instanceof Content.Outcome outcome) {
       outcome(entry, outcome, faults);
+    } else if (content instanceof Content.Founding founding) {
+      refused(() -> KeyRules.requireFounders(founding.keys()), faults);
+    } else if (content instanceof Content.KeyVoucher voucher) {
+      refused(() -> KeyRules.requireNew(voucher.key(), governance), faults);
+    } else if (content instanceof Content.KeyWithdrawal withdrawn) {
+      refused(() -> KeyRules.requireEnoughWithout(withdrawn.key(), governance), faults);
     } else if (content instanceof Content.Checkpoint checkpoint) {
       if (checkpoint.sequence() != entry.sequence() - 1
           || !checkpoint.digest().equals(entry.previous())) {
@@ -49,6 +58,14 @@ final class ContentCheck {
       }
     }
     governance = governance.with(entry);
+  }
+
+  private static void refused(Runnable rule, Consumer<String> faults) {
+    try {
+      rule.run();
+    } catch (RejectedException broken) {
+      broken.issues().forEach(issue -> faults.accept(issue.message()));
+    }
   }
 
   /** The documents that entries have named so far. */
@@ -67,11 +84,7 @@ final class ContentCheck {
 
   private void release(Content.Release release, Consumer<String> faults) {
     workbook(release.protocol(), faults);
-    List<Long> agreeing =
-        governance.agreeing(release.protocol()).stream()
-            .map(Governance.Approved::sequence)
-            .toList();
-    if (agreeing.size() < KeyRules.AGREE || !agreeing.equals(release.approvals())) {
+    if (!governance.isApproved(release)) {
       faults.accept("it was released without the approvals of two roles");
     }
   }
@@ -120,29 +133,81 @@ final class ContentCheck {
           "its recommendation, entry " + decision.recommendation() + ", is not one of its case");
       return;
     }
-    boolean stood =
+    Content.Recommendation known = advised.get();
+    Issues issues = new Issues();
+    DecisionRules.day(decision.day(), known.day(), "recommendation", issues);
+    List<DecisionRecorder.Chosen> said =
         decision.choices().stream()
-            .allMatch(choice -> choice.stood() == stood(choice, advised.get().advice()));
-    boolean followed =
-        decision.choices().stream().allMatch(choice -> choice.stood() == Choice.Stood.FIRST);
-    if (!stood || followed != decision.followed()) {
+            .map(choice -> new DecisionRecorder.Chosen(choice.ranking(), choice.option()))
+            .toList();
+    List<Choice> choices = DecisionRules.choices(said, known.advice(), issues);
+    boolean followed = DecisionRules.followed(choices);
+    if (!issues.hasErrors()
+        && (!choices.equals(decision.choices()) || followed != decision.followed())) {
       faults.accept("how its choices stood is not what the recommendation says");
     }
-  }
-
-  private static Choice.Stood stood(Choice choice, Advice advice) {
-    return advice
-        .ranking(choice.ranking())
-        .flatMap(ranking -> ranking.option(choice.option()))
-        .map(Advice.OptionStanding::stood)
-        .orElse(Choice.Stood.NOT_LISTED);
+    protocol(known)
+        .ifPresent(
+            protocol ->
+                requireSame(
+                    DecisionRules.reason(
+                        decision.reason(), decision.because(), followed, protocol, issues),
+                    decision.reason(),
+                    "its reason is not written as the protocol lists it",
+                    faults));
+    Wording.role(decision.role(), issues);
+    decision.because().ifPresent(text -> Wording.text("because", text, issues));
+    tell(issues, faults);
   }
 
   private void outcome(Entry entry, Content.Outcome outcome, Consumer<String> faults) {
-    if (about(outcome.decision(), entry, outcome.caseReference(), Content.Decision.class)
-        .isEmpty()) {
+    Optional<Content.Decision> decided =
+        about(outcome.decision(), entry, outcome.caseReference(), Content.Decision.class);
+    if (decided.isEmpty()) {
       faults.accept("its decision, entry " + outcome.decision() + ", is not one of its case");
+      return;
     }
+    Issues issues = new Issues();
+    DecisionRules.day(outcome.day(), decided.get().day(), "decision", issues);
+    Wording.role(outcome.role(), issues);
+    about(
+            decided.get().recommendation(),
+            entry,
+            outcome.caseReference(),
+            Content.Recommendation.class)
+        .flatMap(advised -> protocol(advised))
+        .flatMap(protocol -> DecisionRules.outcome(outcome.outcome(), protocol, issues))
+        .ifPresent(
+            known -> {
+              requireSame(
+                  known.name(),
+                  outcome.outcome(),
+                  "its outcome is not written as the protocol lists it",
+                  faults);
+              requireSame(
+                  known.counts(),
+                  outcome.counts(),
+                  "how its outcome counts is not what the protocol says",
+                  faults);
+            });
+    tell(issues, faults);
+  }
+
+  /** The protocol of a recommendation; what is wrong with the kept workbook is told there. */
+  private Optional<Protocol> protocol(Content.Recommendation advised) {
+    return replay.workbook(advised.protocol(), toldThere -> {}).map(ProtocolFile::protocol);
+  }
+
+  private static void requireSame(
+      Object expected, Object found, String otherwise, Consumer<String> faults) {
+    if (!expected.equals(found)) {
+      faults.accept(otherwise);
+    }
+  }
+
+  /** Rules of writing that the entry breaks. */
+  private static void tell(Issues issues, Consumer<String> faults) {
+    issues.list().forEach(issue -> faults.accept(issue.message()));
   }
 
   private <T extends Content> Optional<T> about(

@@ -38,6 +38,7 @@ final class EntryBody {
           .enable(SerializationFeature.WRITE_ENUMS_USING_TO_STRING)
           .enable(DeserializationFeature.READ_ENUMS_USING_TO_STRING)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
           .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -81,7 +82,8 @@ final class EntryBody {
   /** The texts of a flat object; nothing when it is not one. */
   static Optional<Map<String, String>> parts(String json) {
     try {
-      return Optional.of(MAPPER.readValue(json, new TypeReference<Map<String, String>>() {}));
+      return Optional.ofNullable(
+          MAPPER.readValue(json, new TypeReference<Map<String, String>>() {}));
     } catch (JacksonException malformed) {
       return Optional.empty();
     }
@@ -94,14 +96,18 @@ final class EntryBody {
   /**
    * An entry read back.
    *
+   * @param row the number of the row, for what is said when it cannot be read
    * @throws UnreadableEntryException when the text is not that of an entry
    */
-  static Entry read(String body, String digest) {
+  static Entry read(long row, String body, String digest) {
     try {
       JsonNode json = MAPPER.readTree(body);
+      if (!json.path("content").isObject()) {
+        throw new UnreadableEntryException(row, "it has no content");
+      }
       Kind kind =
           Kind.of(json.path("kind").asText())
-              .orElseThrow(() -> new UnreadableEntryException("its kind is not known"));
+              .orElseThrow(() -> new UnreadableEntryException(row, "its kind is not known"));
       Entry entry =
           write(
               json.path("sequence").longValue(),
@@ -109,12 +115,12 @@ final class EntryBody {
               json.path("previous").asText(),
               MAPPER.treeToValue(json.path("content"), type(kind)));
       if (!entry.body().equals(body)) {
-        throw new UnreadableEntryException("it is not written as this ledger writes entries");
+        throw new UnreadableEntryException(row, "it is not written as this ledger writes entries");
       }
       return new Entry(
           entry.sequence(), entry.time(), entry.content(), entry.previous(), digest, body);
     } catch (JacksonException | DateTimeException | IllegalArgumentException malformed) {
-      throw new UnreadableEntryException("it is not sound JSON of an entry");
+      throw new UnreadableEntryException(row, "it is not sound JSON of an entry");
     }
   }
 

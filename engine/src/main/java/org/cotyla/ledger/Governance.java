@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 
 /**
  * What the keys, approvals, releases and withdrawals of a ledger come to, up to an entry. An entry
- * whose signature does not hold counts for nothing. Immutable.
+ * whose signature does not hold counts for nothing, and so does a release without the approvals of
+ * two roles. Immutable.
  *
  * @param ledger the ledger's name; empty before its founding
  * @param upTo the last entry that was looked at
@@ -158,10 +159,21 @@ public record Governance(
       return this;
     }
     Change change = new Change(this);
-    if (KeyRules.fault(entry, this).isEmpty()) {
+    if (KeyRules.fault(entry, this).isEmpty() && isApproved(entry.content())) {
       change.apply(entry);
     }
     return change.result(entry.sequence());
+  }
+
+  private boolean isApproved(Content content) {
+    return !(content instanceof Content.Release release) || isApproved(release);
+  }
+
+  /** Whether a release names just the approvals that agree, and they are of two roles. */
+  boolean isApproved(Content.Release release) {
+    List<Long> agreeing =
+        agreeing(release.protocol()).stream().map(Governance.Approved::sequence).toList();
+    return agreeing.size() >= KeyRules.AGREE && agreeing.equals(release.approvals());
   }
 
   /** The lists of a state, to be changed. Used once. */

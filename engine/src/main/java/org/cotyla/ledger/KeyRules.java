@@ -41,6 +41,38 @@ final class KeyRules {
     }
   }
 
+  /**
+   * A key is vouched for while neither it nor another key of its role counts.
+   *
+   * @throws RejectedException when it is otherwise
+   */
+  static void requireNew(PublicKeyOf key, Governance governance) {
+    boolean taken =
+        governance.keys().stream()
+            .anyMatch(k -> k.role().equals(key.role()) || k.name().equals(key.name()));
+    if (taken) {
+      throw LedgerFault.of(
+          "L024",
+          "this key, or a key of the role `" + key.role() + "`, counts already",
+          "withdraw the earlier key first");
+    }
+  }
+
+  /**
+   * Two keys are left when one is withdrawn.
+   *
+   * @throws RejectedException when fewer would be
+   */
+  static void requireEnoughWithout(String name, Governance governance) {
+    long left = governance.keys().stream().filter(key -> !key.name().equals(name)).count();
+    if (left < AGREE) {
+      throw LedgerFault.of(
+          "L025",
+          "with this key gone, fewer than two would be left, and nothing could be approved",
+          "vouch for another key first");
+    }
+  }
+
   /** The signature of an entry, when its kind carries one. */
   static Optional<Signature> signature(Content content) {
     if (content instanceof Content.KeyVoucher voucher) {

@@ -88,10 +88,11 @@ public final class Ledger implements LedgerSource, AutoCloseable {
         run(connection, address.file().isPresent() ? "BEGIN IMMEDIATE" : "BEGIN");
         LedgerWriting writing = new LedgerWriting(connection, address, clock, governance);
         T result = work.apply(writing);
+        writing.requireLast();
         run(connection, "COMMIT");
         governance = writing.governance();
         return result;
-      } catch (SQLException | RuntimeException failed) {
+      } catch (SQLException | RuntimeException | Error failed) {
         giveUp(connection, failed);
         throw failed;
       }
@@ -117,7 +118,7 @@ public final class Ledger implements LedgerSource, AutoCloseable {
   }
 
   /** A connection that failed is not used again. */
-  private void giveUp(Connection connection, Exception cause) {
+  private void giveUp(Connection connection, Throwable cause) {
     writer = null;
     try (connection) {
       run(connection, "ROLLBACK");

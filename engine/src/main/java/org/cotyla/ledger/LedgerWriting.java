@@ -47,11 +47,16 @@ public final class LedgerWriting {
       if (address.file().isEmpty()) {
         statement.execute(LOCK);
       }
-      try (ResultSet last = statement.executeQuery(LAST)) {
-        return last.next()
-            ? new Head(last.getLong(1), last.getString(2))
-            : new Head(0, Entry.NONE_BEFORE);
-      }
+    }
+    return last(connection);
+  }
+
+  private static Head last(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet last = statement.executeQuery(LAST)) {
+      return last.next()
+          ? new Head(last.getLong(1), last.getString(2))
+          : new Head(0, Entry.NONE_BEFORE);
     }
   }
 
@@ -75,13 +80,31 @@ public final class LedgerWriting {
       insert.setString(4, entry.previous());
       insert.setString(5, entry.digest());
       insert.setString(6, entry.body());
-      insert.executeUpdate();
+      requireWritten(insert.executeUpdate() == 1);
     } catch (SQLException refused) {
       throw LedgerFault.database(address, refused);
     }
     head = new Head(entry.sequence(), entry.digest());
     governance = governance.with(entry);
     return entry;
+  }
+
+  /**
+   * Reads back, before the writing is made final, that its last entry is the last of the ledger: a
+   * trigger may have swallowed it without an error.
+   */
+  void requireLast() throws SQLException {
+    requireWritten(last(connection).equals(head));
+  }
+
+  private void requireWritten(boolean written) {
+    if (!written) {
+      throw LedgerFault.of(
+          "L006",
+          "the database at " + address.shown() + " did not keep the entry that it was given",
+          "something in it swallows entries, such as a trigger that was added; nothing was"
+              + " recorded");
+    }
   }
 
   /** Whether a document is kept already. */
@@ -105,6 +128,7 @@ public final class LedgerWriting {
     } catch (SQLException refused) {
       throw LedgerFault.database(address, refused);
     }
+    requireWritten(keeps(document.digest()));
     return document.digest();
   }
 }

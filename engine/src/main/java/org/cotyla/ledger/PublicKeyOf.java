@@ -11,6 +11,13 @@ import org.cotyla.identity.CanonicalJson;
  */
 public record PublicKeyOf(String role, String key) {
 
+  /**
+   * @throws IllegalArgumentException when the key is no base64
+   */
+  public PublicKeyOf {
+    Base64.getDecoder().decode(key);
+  }
+
   /** What the key is called wherever it signs: SHA-256 over its bytes. */
   public String name() {
     return CanonicalJson.digest(Base64.getDecoder().decode(key));

@@ -8,7 +8,10 @@ import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Identity;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.explain.Replan;
+import org.cotyla.expression.Symbol;
 import org.cotyla.finding.Case;
+import org.cotyla.finding.Datum;
+import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.FindingsReader;
 import org.cotyla.identity.CaseDigest;
 import org.cotyla.issue.Issues;
@@ -16,6 +19,7 @@ import org.cotyla.issue.RejectedException;
 import org.cotyla.json.RecommendationJson;
 import org.cotyla.json.RecordedCase;
 import org.cotyla.protocol.Protocol;
+import org.cotyla.value.ValueType;
 
 /**
  * Runs cases and records what came out. A case is recorded under its local reference alone: a title
@@ -120,6 +124,7 @@ public final class Recorder {
 
   private Recorded record(
       String reference, Recommendation advice, LocalDate day, Optional<Long> plan) {
+    requireNobody(advice);
     Identity identity = advice.identity();
     Document whole = Document.of(RecommendationJson.write(advice).getBytes(StandardCharsets.UTF_8));
     ProtocolVersion version = file.version();
@@ -145,6 +150,24 @@ public final class Recorder {
                       plan));
             });
     return new Recorded(entry, advice);
+  }
+
+  /** What a case says in free words is held to the same as what people say of a decision. */
+  private static void requireNobody(Recommendation advice) {
+    Issues issues = new Issues();
+    for (Datum datum : advice.findings().data()) {
+      boolean stated =
+          datum.knowledge() == Knowledge.RECORDED || datum.knowledge() == Knowledge.PARTLY;
+      Symbol field = datum.field().symbol();
+      if (stated && field.type() == ValueType.TEXT && !field.isChoice()) {
+        datum
+            .value()
+            .values()
+            .parts()
+            .forEach(part -> Wording.text(field.name(), part.plain(), issues));
+      }
+    }
+    Registry.throwIfAny(issues);
   }
 
   static boolean isOverdue(ProtocolVersion version, LocalDate day) {

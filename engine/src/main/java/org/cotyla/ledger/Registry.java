@@ -151,16 +151,7 @@ public final class Registry {
     throwIfAny(issues);
     return ledger.write(
         writing -> {
-          Governance governance = writing.governance();
-          boolean taken =
-              governance.keys().stream()
-                  .anyMatch(k -> k.role().equals(key.role()) || k.name().equals(key.name()));
-          if (taken) {
-            throw LedgerFault.of(
-                "L024",
-                "this key, or a key of the role `" + key.role() + "`, counts already",
-                "withdraw the earlier key first");
-          }
+          KeyRules.requireNew(key, writing.governance());
           return Signing.append(
               writing, signer, signature -> new Content.KeyVoucher(key, signature));
         });
@@ -182,12 +173,7 @@ public final class Registry {
                   .findFirst()
                   .orElseThrow(
                       () -> LedgerFault.of("L022", "no key of the role `" + role + "` counts"));
-          if (keys.size() <= KeyRules.AGREE) {
-            throw LedgerFault.of(
-                "L025",
-                "with this key gone, fewer than two would be left, and nothing could be approved",
-                "vouch for another key first");
-          }
+          KeyRules.requireEnoughWithout(key.name(), writing.governance());
           return Signing.append(
               writing,
               signer,

@@ -13,6 +13,6 @@ public record StoredEntry(
 
   /** The entry that the body tells of. */
   Entry read() {
-    return EntryBody.read(body, digest);
+    return EntryBody.read(sequence, body, digest);
   }
 }

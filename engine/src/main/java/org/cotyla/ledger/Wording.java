@@ -18,11 +18,25 @@ final class Wording {
   private static final Pattern REFERENCE =
       Pattern.compile("[A-Za-z0-9](?:[A-Za-z0-9-]*[A-Za-z0-9])?");
   private static final Pattern ROLE = Pattern.compile("\\p{L}[\\p{L} -]*\\p{L}");
-  private static final Pattern LONG_NUMBER = Pattern.compile("\\d{6,}");
+  private static final Pattern LONG_NUMBER = Pattern.compile("\\p{Nd}{6,}");
+
+  /** As people group the digits of a number: 943 476 5919. */
+  private static final Pattern GROUPED_NUMBER =
+      Pattern.compile("\\p{Nd}(?:[ ./\\u00a0\\u2009\\u202f-]?\\p{Nd}){6,}");
+
   private static final Pattern DATE =
       Pattern.compile(
-          "(?<!\\d)(?:\\d{4}[-./ ]\\d{1,2}[-./ ]\\d{1,2}"
-              + "|\\d{1,2}[-./ ]\\d{1,2}[-./ ](?:\\d{4}|\\d{2}))(?!\\d)");
+          "(?<!\\p{Nd})(?:\\p{Nd}{4}[-./ ]\\p{Nd}{1,2}[-./ ]\\p{Nd}{1,2}"
+              + "|\\p{Nd}{1,2}[-./ ]\\p{Nd}{1,2}[-./ ](?:\\p{Nd}{4}|\\p{Nd}{2}))(?!\\p{Nd})");
+  private static final String MONTH =
+      "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\\p{L}*\\.?";
+  private static final Pattern NAMED_DATE =
+      Pattern.compile(
+          "(?i)\\b(?:\\p{Nd}{1,2}(?:st|nd|rd|th|\\.)?[ -]*"
+              + MONTH
+              + "|"
+              + MONTH
+              + "[ -]*\\p{Nd}{1,2}(?:st|nd|rd|th)?),?[ -]*(?:\\p{Nd}{4}|\\p{Nd}{2})\\b");
 
   private Wording() {}
 
@@ -67,7 +81,7 @@ final class Wording {
           place,
           control ? "the text has control characters" : "the text is empty or too long",
           "one or two sentences, at most " + LONGEST_TEXT + " characters, and nobody's name");
-    } else if (identifies(text)) {
+    } else if (identifies(text) || GROUPED_NUMBER.matcher(text).find()) {
       issues.error(
           "L014",
           place,
@@ -77,7 +91,9 @@ final class Wording {
   }
 
   private static boolean identifies(String text) {
-    return LONG_NUMBER.matcher(text).find() || DATE.matcher(text).find();
+    return LONG_NUMBER.matcher(text).find()
+        || DATE.matcher(text).find()
+        || NAMED_DATE.matcher(text).find();
   }
 
   private static String cut(String text) {
