@@ -27,11 +27,15 @@ public record AuditReport(
     List<MissingDatum> missing,
     List<OutcomeCurve> outcomes) {
 
-  /** Must be shown wherever a report is shown. */
+  /** What an audit is not; must be shown beside the caution of a single protocol. */
+  public static final String NO_VERDICT =
+      "An audit asks questions about a protocol and its use; it is no verdict on a person.";
+
+  /** Must be shown wherever a report of a ledger is shown, which may hold several protocols. */
   public static final String CAUTION =
       "Decision support for licensed clinicians: local protocol and judgement come first; nothing"
-          + " here replaces them. An audit asks questions about a protocol and its use; it is no"
-          + " verdict on a person.";
+          + " here replaces them. "
+          + NO_VERDICT;
 
   /** Must be shown beside every figure of a report. */
   public static final String SMALL_NUMBERS =

@@ -26,6 +26,11 @@ public record SideBySide(
   /** A line's place in both. */
   private record Key(String ranking, String by, String value) {}
 
+  /** Whether the two protocols judge the line's decisions alike. */
+  public boolean isAlike() {
+    return one.map(AuditLine::tally).equals(other.map(AuditLine::tally));
+  }
+
   /** Both reports, in the order of the first; what only the second has comes last. */
   public static List<SideBySide> of(AuditReport one, AuditReport other) {
     Map<Key, AuditLine> first = lines(one);

@@ -36,6 +36,10 @@ public record RetrospectiveReport(
       "What was done is held against what this protocol would have said, from what the rows state."
           + " It says nothing of who was right.";
 
+  /** Must be said when a protocol was held against itself. */
+  public static final String THE_SAME =
+      "Both workbooks hold the same protocol: nothing can be judged otherwise.";
+
   public RetrospectiveReport {
     againstRuleOuts = List.copyOf(againstRuleOuts);
   }
@@ -58,6 +62,11 @@ public record RetrospectiveReport(
     public AuditReport audit() {
       return RetrospectiveReport.audit(protocol, List.of(), totals, List.of());
     }
+  }
+
+  /** Whether the other protocol means the same, whatever its version and status. */
+  public boolean isSameAs(Comparison other) {
+    return ProtocolDigest.of(protocol).equals(ProtocolDigest.of(other.protocol()));
   }
 
   /** The same as an audit: what a ledger's decisions come to is told in the same tables. */

@@ -5,9 +5,13 @@ import static org.cotyla.cli.report.AuditSheet.capital;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 import org.cotyla.audit.AuditLine;
 import org.cotyla.audit.AuditTables;
+import org.cotyla.audit.AuditTotals;
+import org.cotyla.audit.Dimension;
 import org.cotyla.audit.Proportion;
 import org.cotyla.audit.SideBySide;
 import org.cotyla.cli.text.Figures;
@@ -39,28 +43,46 @@ final class ComparisonSection {
             + " rules out. A class or group is that which each protocol finds.");
     List<SideBySide> lines = SideBySide.of(report.audit(), other.audit());
     table("Over all", lines.stream().filter(line -> line.by().isEmpty()).toList());
-    for (String by :
-        lines.stream().map(SideBySide::by).filter(by -> !by.isEmpty()).distinct().toList()) {
-      for (String ranking : rankings(lines, by)) {
-        table(
-            "By " + by + ", " + AuditTables.rankingName(ranking),
-            lines.stream()
-                .filter(line -> line.by().equals(by) && line.ranking().equals(ranking))
-                .toList());
-      }
-    }
     otherwise();
+    List<SideBySide> apart = apart(lines);
+    if (!apart.isEmpty()) {
+      sheet.heading("Groups that the two judge apart");
+      sheet.note("Only those; the workbook has every line, and the months.");
+      apart.stream()
+          .map(SideBySide::by)
+          .distinct()
+          .forEach(
+              by ->
+                  apart.stream()
+                      .filter(line -> line.by().equals(by))
+                      .map(SideBySide::ranking)
+                      .distinct()
+                      .forEach(ranking -> group(apart, by, ranking)));
+    }
   }
 
-  /** What every ranking has is shown of the decision as a whole; the workbook has the rest. */
-  private static List<String> rankings(List<SideBySide> lines, String by) {
-    List<String> rankings =
+  /** What every ranking has is shown of the decision as a whole. */
+  private static List<SideBySide> apart(List<SideBySide> lines) {
+    Set<String> ofTheWhole =
         lines.stream()
-            .filter(line -> line.by().equals(by))
-            .map(SideBySide::ranking)
-            .distinct()
-            .toList();
-    return rankings.contains("") ? List.of("") : rankings;
+            .filter(line -> line.ranking().equals(AuditTotals.WHOLE))
+            .map(SideBySide::by)
+            .collect(Collectors.toSet());
+    return lines.stream()
+        .filter(line -> !line.by().isEmpty() && !line.by().equals(Dimension.MONTH.word()))
+        .filter(
+            line ->
+                line.ranking().equals(AuditTotals.WHOLE) || !ofTheWhole.contains(line.by()))
+        .filter(line -> !line.isAlike())
+        .toList();
+  }
+
+  private void group(List<SideBySide> apart, String by, String ranking) {
+    table(
+        "By " + by + ", " + AuditTables.rankingName(ranking),
+        apart.stream()
+            .filter(line -> line.by().equals(by) && line.ranking().equals(ranking))
+            .toList());
   }
 
   private void table(String caption, List<SideBySide> lines) {

@@ -17,7 +17,7 @@ public final class RetrospectPage {
 
   /** The page. */
   public static String write(RetrospectiveReport report) {
-    String caution = report.protocol().about().caution() + " " + AuditReport.CAUTION;
+    String caution = report.protocol().about().caution() + " " + AuditReport.NO_VERDICT;
     AuditSheet sheet =
         new AuditSheet(
             "Past cases, held against " + report.protocol().about().title(),
@@ -41,8 +41,12 @@ public final class RetrospectPage {
             + counts.setAside()
             + " set aside. "
             + RetrospectiveReport.WHAT_IT_SAYS);
-    lines.add("Judged by " + named(report.protocol()));
-    report.comparison().ifPresent(other -> lines.add("Against " + named(other.protocol())));
+    lines.add("This protocol: " + named(report.protocol()));
+    report.comparison().ifPresent(other -> lines.add("The other: " + named(other.protocol())));
+    report
+        .comparison()
+        .filter(report::isSameAs)
+        .ifPresent(same -> lines.add(RetrospectiveReport.THE_SAME));
     return lines;
   }
 

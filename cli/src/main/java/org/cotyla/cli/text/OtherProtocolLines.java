@@ -27,6 +27,9 @@ final class OtherProtocolLines {
   }
 
   void write(RetrospectiveReport report, RetrospectiveReport.Comparison other) {
+    if (report.isSameAs(other)) {
+      page.warning(RetrospectiveReport.THE_SAME);
+    }
     page.heading("Side by side: what was done, by this protocol and by the other");
     SideBySide.of(report.audit(), other.audit()).stream()
         .filter(line -> line.by().isEmpty())

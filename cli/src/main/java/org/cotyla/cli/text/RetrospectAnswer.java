@@ -1,6 +1,7 @@
 package org.cotyla.cli.text;
 
 import java.util.Locale;
+import org.cotyla.audit.AuditReport;
 import org.cotyla.retrospective.Column;
 import org.cotyla.retrospective.RetrospectiveReport;
 
@@ -36,6 +37,7 @@ public final class RetrospectAnswer {
               + ", in "
               + setAside);
     }
+    page.paragraph(2, AuditReport.NO_VERDICT);
     page.paragraph(2, RetrospectiveReport.WHAT_IT_SAYS);
     report.comparison().ifPresent(other -> new OtherProtocolLines(page).write(report, other));
     page.blank();
