@@ -3,15 +3,13 @@ package org.cotyla.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.cotyla.audit.AuditReport;
-import org.cotyla.authoring.AuditWorkbook;
+import org.cotyla.audit.AuditTables;
 import org.cotyla.cli.report.AuditPage;
-import org.cotyla.cli.text.AuditCsv;
 import org.cotyla.cli.text.AuditText;
-import org.cotyla.cli.text.Style;
+import org.cotyla.cli.text.DecisionsCsv;
 import org.cotyla.json.AuditJson;
 import org.cotyla.ledger.Ledger;
 import org.cotyla.ledgeraudit.LedgerAudit;
@@ -38,8 +36,6 @@ import picocli.CommandLine.Spec;
     })
 final class AuditCommand implements Callable<Integer> {
 
-  private static final int WIDTH = 80;
-
   private final Terminal terminal;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -60,30 +56,14 @@ final class AuditCommand implements Callable<Integer> {
   private @Nullable LocalDate to;
 
   @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      description = "text, json, csv, html or xlsx. Usually by the file's name, else text.")
-  private @Nullable Format format;
-
-  @Option(
-      names = {"-o", "--output"},
+      names = "--list",
       paramLabel = "FILE",
-      description = "Write to this file; standard output if absent, which takes no xlsx.")
-  private @Nullable Path output;
+      description =
+          "Write every decision to this file as well, a line for each ranking, as CSV to count on"
+              + " with other means.")
+  private @Nullable Path list;
 
-  /** What is written. */
-  enum Format {
-    TEXT,
-    JSON,
-    CSV,
-    HTML,
-    XLSX;
-
-    @Override
-    public String toString() {
-      return name().toLowerCase(Locale.ROOT);
-    }
-  }
+  @Mixin private FiguresOptions figures = new FiguresOptions();
 
   AuditCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -91,50 +71,34 @@ final class AuditCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Format chosen = chosen();
-    if (chosen == Format.XLSX && output == null) {
-      throw new ParameterException(
-          spec.commandLine(), "--format xlsx needs --output FILE: a workbook is no text");
-    }
+    figures.check();
     if (from != null && to != null && to.isBefore(from)) {
       throw new ParameterException(spec.commandLine(), "--to " + to + " is before --from " + from);
     }
     AuditReport report = report();
-    if (output == null) {
-      terminal.out().print(text(chosen, report));
-    } else if (chosen == Format.XLSX) {
-      OutputFile.write(output, AuditWorkbook.write(report));
-    } else {
-      OutputFile.write(output, text(chosen, report).getBytes(StandardCharsets.UTF_8));
-    }
+    figures.write(
+        terminal,
+        new FiguresOptions.Forms(
+            () -> new AuditText(figures.width(), figures.style(terminal)).write(report),
+            () -> AuditJson.write(report),
+            () -> AuditPage.write(report),
+            () -> AuditTables.of(report)));
     return Main.DONE;
   }
 
   private AuditReport report() {
+    DecisionsCsv decisions = new DecisionsCsv();
     try (Ledger open = ledger.open(terminal)) {
-      return new LedgerAudit(Optional.ofNullable(from), Optional.ofNullable(to)).of(open);
-    }
-  }
-
-  private static String text(Format format, AuditReport report) {
-    return switch (format) {
-      case JSON -> AuditJson.write(report);
-      case CSV -> AuditCsv.write(report);
-      case HTML -> AuditPage.write(report);
-      case TEXT, XLSX -> new AuditText(WIDTH, Style.PLAIN).write(report);
-    };
-  }
-
-  private Format chosen() {
-    if (format != null) {
-      return format;
-    }
-    String name = output == null ? "" : output.toString().toLowerCase(Locale.ROOT);
-    for (Format one : Format.values()) {
-      if (name.endsWith("." + one)) {
-        return one;
+      AuditReport report =
+          new LedgerAudit(
+                  Optional.ofNullable(from),
+                  Optional.ofNullable(to),
+                  list == null ? judged -> {} : decisions::add)
+              .of(open);
+      if (list != null) {
+        OutputFile.write(list, decisions.toString().getBytes(StandardCharsets.UTF_8));
       }
+      return report;
     }
-    return Format.TEXT;
   }
 }

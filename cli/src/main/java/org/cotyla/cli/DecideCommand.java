@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.cotyla.cli.text.LedgerText;
-import org.cotyla.expression.FormulaLibrary;
 import org.cotyla.ledger.DecisionRecorder;
 import org.cotyla.ledger.Entry;
-import org.cotyla.ledger.Ledger;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,21 +23,7 @@ final class DecideCommand implements Callable<Integer> {
 
   private final Terminal terminal;
 
-  @Mixin private LedgerOptions ledger = new LedgerOptions();
-
-  @Option(
-      names = "--case-reference",
-      required = true,
-      paramLabel = "REF",
-      description = "The local reference of the case.")
-  private String reference = "";
-
-  @Option(
-      names = "--role",
-      required = true,
-      paramLabel = "ROLE",
-      description = "The role of who decided, never a person's name.")
-  private String role = "";
+  @Mixin private AboutCaseOptions about = new AboutCaseOptions();
 
   @Option(
       names = "--choice",
@@ -81,23 +65,22 @@ final class DecideCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LocalDate today = LocalDate.now(terminal.clock());
-    try (Ledger open = ledger.open(terminal)) {
-      DecisionRecorder recorder = new DecisionRecorder(open, FormulaLibrary.installed(), today);
-      Entry entry =
-          recorder.decide(
-              new DecisionRecorder.Done(
-                  reference,
-                  Optional.ofNullable(recommendation),
-                  day == null ? today : day,
-                  role,
-                  choices.stream()
-                      .map(one -> new DecisionRecorder.Chosen(one.name(), one.value()))
-                      .toList(),
-                  Optional.ofNullable(reason),
-                  Optional.ofNullable(because)));
-      terminal.out().print(LedgerText.decided(entry));
-      return Main.DONE;
-    }
+    Entry entry =
+        about.write(
+            terminal,
+            (recorder, today) ->
+                recorder.decide(
+                    new DecisionRecorder.Done(
+                        about.reference(),
+                        Optional.ofNullable(recommendation),
+                        day == null ? today : day,
+                        about.role(),
+                        choices.stream()
+                            .map(one -> new DecisionRecorder.Chosen(one.name(), one.value()))
+                            .toList(),
+                        Optional.ofNullable(reason),
+                        Optional.ofNullable(because))));
+    terminal.out().print(LedgerText.decided(entry));
+    return Main.DONE;
   }
 }

@@ -3,10 +3,8 @@ package org.cotyla.cli;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.cotyla.expression.FormulaLibrary;
 import org.cotyla.ledger.DecisionRecorder;
 import org.cotyla.ledger.Entry;
-import org.cotyla.ledger.Ledger;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,21 +20,7 @@ final class RecordOutcomeCommand implements Callable<Integer> {
 
   private final Terminal terminal;
 
-  @Mixin private LedgerOptions ledger = new LedgerOptions();
-
-  @Option(
-      names = "--case-reference",
-      required = true,
-      paramLabel = "REF",
-      description = "The local reference of the case.")
-  private String reference = "";
-
-  @Option(
-      names = "--role",
-      required = true,
-      paramLabel = "ROLE",
-      description = "The role of who reports it, never a person's name.")
-  private String role = "";
+  @Mixin private AboutCaseOptions about = new AboutCaseOptions();
 
   @Option(
       names = "--outcome",
@@ -64,19 +48,18 @@ final class RecordOutcomeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LocalDate today = LocalDate.now(terminal.clock());
-    try (Ledger open = ledger.open(terminal)) {
-      DecisionRecorder recorder = new DecisionRecorder(open, FormulaLibrary.installed(), today);
-      Entry entry =
-          recorder.outcome(
-              new DecisionRecorder.CameOf(
-                  reference,
-                  Optional.ofNullable(decision),
-                  day == null ? today : day,
-                  outcome,
-                  role));
-      terminal.out().print("Outcome recorded as entry " + entry.sequence() + ".\n");
-      return Main.DONE;
-    }
+    Entry entry =
+        about.write(
+            terminal,
+            (recorder, today) ->
+                recorder.outcome(
+                    new DecisionRecorder.CameOf(
+                        about.reference(),
+                        Optional.ofNullable(decision),
+                        day == null ? today : day,
+                        outcome,
+                        about.role())));
+    terminal.out().print("Outcome recorded as entry " + entry.sequence() + ".\n");
+    return Main.DONE;
   }
 }

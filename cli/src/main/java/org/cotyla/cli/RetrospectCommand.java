@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.cotyla.cli.report.RetrospectPage;
 import org.cotyla.cli.text.MappingText;
 import org.cotyla.cli.text.RetrospectAnswer;
 import org.cotyla.evaluate.Engine;
@@ -15,6 +16,7 @@ import org.cotyla.protocol.Protocol;
 import org.cotyla.retrospective.CaseRows;
 import org.cotyla.retrospective.ColumnMapping;
 import org.cotyla.retrospective.MappingFile;
+import org.cotyla.retrospective.RetrospectTables;
 import org.cotyla.retrospective.RetrospectiveReport;
 import org.cotyla.retrospective.RetrospectiveRun;
 import org.jspecify.annotations.Nullable;
@@ -94,7 +96,7 @@ final class RetrospectCommand implements Callable<Integer> {
       description = "Keep the state after so many rows. Usually 10000.")
   private long every = 10_000;
 
-  @Mixin private AnswerOptions answer = new AnswerOptions();
+  @Mixin private FiguresOptions figures = new FiguresOptions();
 
   RetrospectCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -108,6 +110,9 @@ final class RetrospectCommand implements Callable<Integer> {
     if (command != null && every < 1) {
       throw new ParameterException(command.commandLine(), "--state-every is a number from 1 on");
     }
+    if (!showMapping && writeMapping == null) {
+      figures.check();
+    }
     Protocol protocol = common.readProtocol(terminal.home());
     Optional<Protocol> draft =
         Optional.ofNullable(against).map(file -> HouseProtocol.read(file, terminal.home()));
@@ -119,7 +124,7 @@ final class RetrospectCommand implements Callable<Integer> {
       if (showMapping) {
         terminal
             .out()
-            .print(new MappingText(answer.width(), answer.style(terminal)).write(mapping));
+            .print(new MappingText(figures.width(), figures.style(terminal)).write(mapping));
         return Main.DONE;
       }
       if (writeMapping != null) {
@@ -186,15 +191,15 @@ final class RetrospectCommand implements Callable<Integer> {
   }
 
   private int answer(RetrospectiveReport report) {
-    if (answer.asJson()) {
-      terminal.out().print(RetrospectJson.write(report));
-    } else {
-      terminal
-          .out()
-          .print(
-              new RetrospectAnswer(answer.width(), answer.style(terminal))
-                  .write(report, setAsideFile().toString()));
-    }
+    figures.write(
+        terminal,
+        new FiguresOptions.Forms(
+            () ->
+                new RetrospectAnswer(figures.width(), figures.style(terminal))
+                    .write(report, setAsideFile().toString()),
+            () -> RetrospectJson.write(report),
+            () -> RetrospectPage.write(report),
+            () -> RetrospectTables.of(report)));
     return report.counts().setAside() == 0 ? Main.DONE : Main.FAULTS;
   }
 }

@@ -8,6 +8,7 @@ import org.cotyla.expression.FormulaLibrary;
 import org.cotyla.ledger.CheckpointFile;
 import org.cotyla.ledger.Ledger;
 import org.cotyla.ledger.Verification;
+import org.cotyla.ledger.VerificationJson;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,6 +39,8 @@ final class VerifyCommand implements Callable<Integer> {
       description = "Run no recommendation again: far quicker, and proves less.")
   private boolean chainOnly;
 
+  @Mixin private AnswerOptions answer = new AnswerOptions();
+
   VerifyCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -49,7 +52,13 @@ final class VerifyCommand implements Callable<Integer> {
     try (Ledger open = ledger.open(terminal)) {
       Verification verification =
           Verification.of(open, FormulaLibrary.installed(), kept, !chainOnly);
-      terminal.out().print(VerificationText.write(verification, kept.isPresent()));
+      terminal
+          .out()
+          .print(
+              answer.asJson()
+                  ? VerificationJson.write(verification, kept.isPresent())
+                  : new VerificationText(answer.width(), answer.style(terminal))
+                      .write(verification, kept.isPresent()));
       return verification.holds() ? Main.DONE : Main.FAULTS;
     }
   }

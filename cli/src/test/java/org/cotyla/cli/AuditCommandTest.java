@@ -41,6 +41,28 @@ class AuditCommandTest {
   }
 
   @Test
+  @DisplayName("The text is, to the letter, what the golden file says")
+  void golden() {
+    Golden.matches("audit.txt", TamperingTest.masked(ledger.run("audit").out()));
+  }
+
+  @Test
+  @DisplayName("Every decision can be listed, a line for each ranking, with its entry")
+  void list() throws IOException {
+    Path file = folder.resolve("decisions.csv");
+    Run run = ledger.run("audit", "--list", file.toString());
+    assertThat(run.code()).as(run.err()).isZero();
+    assertThat(Files.readAllLines(file))
+        .hasSize(5)
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .startsWith("entry 8,R-2,2026-12-15,consultant,")
+                    .contains(",construct,cup-cage,")
+                    .contains(",own experience,"));
+  }
+
+  @Test
   @DisplayName("Outside of the period nothing is counted")
   void period() {
     Run run = ledger.run("audit", "--to", "2026-11-30");

@@ -11,6 +11,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.UUID;
 import org.cotyla.identity.CanonicalJson;
 import org.cotyla.ledger.Document;
 
@@ -20,10 +21,27 @@ final class LedgerFile {
   static final String CASE = Run.HOME + "/test-cases/cases/loose-cup-up-and-out.json";
   private static final String WORKBOOK = Run.HOME + "/rules/acetabular-revision.xlsx";
 
+  private static final String SERVER = System.getenv("COTYLA_TEST_POSTGRESQL");
+
   private final Path folder;
+  private final String address;
 
   LedgerFile(Path folder) {
+    this(folder, folder.resolve("a.ledger").toString());
+  }
+
+  private LedgerFile(Path folder, String address) {
     this.folder = folder;
+    this.address = address;
+  }
+
+  String address() {
+    return address;
+  }
+
+  /** Whether there is a PostgreSQL server for tests, whose databases they may fill. */
+  static boolean hasServer() {
+    return SERVER != null && !SERVER.isBlank();
   }
 
   /**
@@ -31,14 +49,51 @@ final class LedgerFile {
    * outcome, 10 checkpoint, 11 recommendation.
    */
   static LedgerFile filled(Path folder) {
-    LedgerFile made = new LedgerFile(folder);
+    return filled(new LedgerFile(folder));
+  }
+
+  /** The same in a new database of the PostgreSQL server. */
+  static LedgerFile filledOnServer(Path folder) {
+    return filled(new LedgerFile(folder, database("")));
+  }
+
+  private static String database(String rest) {
+    String name = "tampering_" + UUID.randomUUID().toString().replace("-", "");
+    onServer("CREATE DATABASE " + name + rest);
+    return SERVER.replaceFirst("/[^/?]*(\\?|$)", "/" + name + "$1");
+  }
+
+  private static void onServer(String sql) {
+    try (Connection connection = DriverManager.getConnection(SERVER)) {
+      Hands.run(connection, sql);
+    } catch (SQLException refused) {
+      throw new IllegalStateException(sql, refused);
+    }
+  }
+
+  private static String name(String address) {
+    return address.replaceFirst(".*/([^/?]+)(\\?.*)?$", "$1");
+  }
+
+  private boolean isOnServer() {
+    return address.startsWith("jdbc:postgresql:");
+  }
+
+  /** A file goes with its folder, a database of the server does not. */
+  void drop() {
+    if (isOnServer()) {
+      onServer("DROP DATABASE IF EXISTS " + name(address) + " WITH (FORCE)");
+    }
+  }
+
+  private static LedgerFile filled(LedgerFile made) {
     made.done("make-key", "--role", "lead", "-o", made.path("lead.key"));
     made.done("make-key", "--role", "quality lead", "-o", made.path("quality.key"));
     made.done(
         "ledger",
         "init",
         "--ledger",
-        made.path("a.ledger"),
+        made.address(),
         "--approver",
         "lead=" + made.path("lead.key.pub"),
         "--approver",
@@ -52,7 +107,7 @@ final class LedgerFile {
     made.done(
         "record-outcome",
         "--ledger",
-        made.path("a.ledger"),
+        made.address(),
         "--case-reference",
         "R-2",
         "--role",
@@ -64,7 +119,7 @@ final class LedgerFile {
     made.done(
         "checkpoint",
         "--ledger",
-        made.path("a.ledger"),
+        made.address(),
         "--as",
         "lead",
         "--key",
@@ -81,7 +136,7 @@ final class LedgerFile {
 
   Run run(String command, String... rest) {
     java.util.ArrayList<String> all = new java.util.ArrayList<>(List.of(command));
-    all.addAll(List.of("--ledger", path("a.ledger")));
+    all.addAll(List.of("--ledger", address));
     all.addAll(List.of(rest));
     return Run.of(all.toArray(String[]::new));
   }
@@ -96,19 +151,19 @@ final class LedgerFile {
   void approve(String role, String key, String... rest) {
     java.util.ArrayList<String> all =
         new java.util.ArrayList<>(List.of("approve", WORKBOOK, "--as", role, "--key", path(key)));
-    all.addAll(List.of("--ledger", path("a.ledger")));
+    all.addAll(List.of("--ledger", address));
     all.addAll(List.of(rest));
     done(all.toArray(String[]::new));
   }
 
   void recommend(String reference) {
-    done("recommend", CASE, "--ledger", path("a.ledger"), "--case-reference", reference);
+    done("recommend", CASE, "--ledger", address, "--case-reference", reference);
   }
 
   void decide(String reference, String construct, String... rest) {
     java.util.ArrayList<String> all =
         new java.util.ArrayList<>(
-            List.of("decide", "--ledger", path("a.ledger"), "--case-reference", reference));
+            List.of("decide", "--ledger", address, "--case-reference", reference));
     all.addAll(List.of("--role", "consultant", "--choice", "construct=" + construct));
     all.addAll(List.of("--choice", "bearing=large head"));
     all.addAll(List.of(rest));
@@ -116,28 +171,38 @@ final class LedgerFile {
   }
 
   LedgerFile copyTo(Path other) throws IOException {
-    for (String name : List.of("a.ledger", "checkpoint.json")) {
-      Files.copy(folder.resolve(name), other.resolve(name));
+    Files.copy(folder.resolve("checkpoint.json"), other.resolve("checkpoint.json"));
+    if (isOnServer()) {
+      return new LedgerFile(other, database(" TEMPLATE " + name(address)));
     }
+    Files.copy(folder.resolve("a.ledger"), other.resolve("a.ledger"));
     return new LedgerFile(other);
   }
 
   Hands hands() throws SQLException {
-    return new Hands(DriverManager.getConnection("jdbc:sqlite:" + path("a.ledger")));
+    return new Hands(
+        DriverManager.getConnection(isOnServer() ? address : "jdbc:sqlite:" + address),
+        isOnServer());
   }
 
   /** Changes tables with every guard out of the way. */
-  record Hands(Connection connection) implements AutoCloseable {
+  record Hands(Connection connection, boolean onServer) implements AutoCloseable {
 
     Hands {
-      for (String trigger :
-          List.of(
-              "ledger_entry_follows",
-              "ledger_entry_keeps",
-              "ledger_entry_stays",
-              "ledger_document_keeps",
-              "ledger_document_stays")) {
-        run(connection, "DROP TRIGGER " + trigger);
+      if (onServer) {
+        for (String table : List.of("ledger_entry", "ledger_document")) {
+          run(connection, "ALTER TABLE " + table + " DISABLE TRIGGER ALL");
+        }
+      } else {
+        for (String trigger :
+            List.of(
+                "ledger_entry_follows",
+                "ledger_entry_keeps",
+                "ledger_entry_stays",
+                "ledger_document_keeps",
+                "ledger_document_stays")) {
+          run(connection, "DROP TRIGGER " + trigger);
+        }
       }
     }
 
@@ -156,6 +221,7 @@ final class LedgerFile {
     String one(String sql) {
       try (Statement statement = connection.createStatement();
           ResultSet rows = statement.executeQuery(sql)) {
+        rows.next();
         return rows.getString(1);
       } catch (SQLException refused) {
         throw new IllegalStateException(sql, refused);
@@ -206,6 +272,11 @@ final class LedgerFile {
         prepared("UPDATE ledger_entry SET previous = ? WHERE sequence = " + next, before);
         digest(next);
       }
+    }
+
+    /** Puts other bytes in the place of a kept document. */
+    void exchange(String digest, byte[] content) {
+      prepared("UPDATE ledger_document SET content = ? WHERE digest = ?", content, digest);
     }
 
     /** Keeps other bytes, and gives their digest. */

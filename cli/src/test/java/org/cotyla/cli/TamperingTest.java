@@ -2,15 +2,27 @@ package org.cotyla.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.cotyla.cli.LedgerFile.Hands;
+import org.cotyla.json.TidyJson;
 import org.cotyla.ledger.Ledger;
 import org.cotyla.ledger.LedgerAddress;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -26,11 +38,40 @@ class TamperingTest {
 
   private static final String OTHER_CONSTRUCT = "\"option\":\"cup-cage\",\"ranking\"";
 
-  private LedgerFile whole;
+  /** By the database; without a server its ways are not tried, and one test is skipped for it. */
+  private final Map<String, LedgerFile> wholes = new LinkedHashMap<>();
 
   @BeforeAll
-  void fill(@TempDir Path folder) {
-    whole = LedgerFile.filled(folder);
+  void fill(@TempDir Path folder) throws IOException {
+    wholes.put("SQLite", LedgerFile.filled(Files.createDirectory(folder.resolve("file"))));
+    if (LedgerFile.hasServer()) {
+      wholes.put(
+          "PostgreSQL", LedgerFile.filledOnServer(Files.createDirectory(folder.resolve("server"))));
+    }
+  }
+
+  @AfterAll
+  void drop() {
+    wholes.values().forEach(LedgerFile::drop);
+  }
+
+  private LedgerFile whole(String database) {
+    return Optional.ofNullable(wholes.get(database)).orElseThrow();
+  }
+
+  @Test
+  @DisplayName("is tried on PostgreSQL where COTYLA_TEST_POSTGRESQL names a server")
+  void onServer() {
+    Assumptions.assumeTrue(LedgerFile.hasServer(), "no PostgreSQL server; see .ci/run");
+    assertThat(whole("PostgreSQL").run("verify").out()).endsWith("\nThe ledger holds\n");
+  }
+
+  Stream<Arguments> everywhere() {
+    return wholes.keySet().stream()
+        .flatMap(
+            database ->
+                tampering()
+                    .map(way -> Arguments.of(database, way.get()[0], way.get()[1], way.get()[2])));
   }
 
   static Stream<Arguments> tampering() {
@@ -142,11 +183,63 @@ class TamperingTest {
         way(
             "a kept recommendation is damaged",
             "entry 6 altered: the recommendation that was kept for it was exchanged or changed",
-            h ->
-                h.sql(
-                    "UPDATE ledger_document SET content = x'00' WHERE digest = '"
-                        + advice(h, 6)
-                        + "'")),
+            h -> h.exchange(advice(h, 6), new byte[] {0})),
+        way(
+            "two kept documents change places",
+            "entry 2 altered: the workbook that was kept for it was exchanged or changed",
+            h -> {
+              String one = workbook(h);
+              String other = advice(h, 6);
+              h.sql("UPDATE ledger_document SET digest = 'x' WHERE digest = '" + one + "'");
+              h.sql(
+                  "UPDATE ledger_document SET digest = '"
+                      + one
+                      + "' WHERE digest = '"
+                      + other
+                      + "'");
+              h.sql("UPDATE ledger_document SET digest = '" + other + "' WHERE digest = 'x'");
+            }),
+        way(
+            "the signatures of two approvals change places and the rest is made to fit",
+            "entry 2 altered: its signature is not one of what it says",
+            h -> {
+              String lead = signature(h, 2);
+              String quality = signature(h, 3);
+              h.replace(2, lead, quality);
+              h.replace(3, quality, lead);
+              h.rechain(2);
+            }),
+        way(
+            "the role of a decision is changed and the whole rest made to fit",
+            "entry 9 altered: it or one before it is not what the checkpoint",
+            h -> {
+              h.replace(7, "\"role\":\"consultant\"", "\"role\":\"fellow\"");
+              h.rechain(7);
+            }),
+        way(
+            "an outcome is given to another case and the rest made to fit",
+            "entry 9 altered: its decision, entry 8, is not one of its case",
+            h -> {
+              h.replace(9, "\"R-2\"", "\"R-1\"");
+              h.sql("UPDATE ledger_entry SET case_reference = 'R-1' WHERE sequence = 9");
+              h.rechain(9);
+            }),
+        way(
+            "the kind beside an entry is changed",
+            "entry 7 altered: the columns beside it",
+            h -> h.sql("UPDATE ledger_entry SET kind = 'outcome' WHERE sequence = 7")),
+        way(
+            "the digest of the entry before is changed beside an entry",
+            "entry 7 altered: ",
+            h -> h.sql("UPDATE ledger_entry SET previous = 'sha256:1' WHERE sequence = 7")),
+        way(
+            "the numbers are moved up from an entry on",
+            "entry 5 missing: ",
+            h -> {
+              for (int i = 11; i >= 5; i--) {
+                h.sql("UPDATE ledger_entry SET sequence = sequence + 1 WHERE sequence = " + i);
+              }
+            }),
         way(
             "a recommendation is exchanged for another and everything made to fit",
             "entry 6 altered: run again, the recommendation differs from line 1 on",
@@ -183,8 +276,7 @@ class TamperingTest {
             "the signature of an approval is changed and the rest made to fit",
             "entry 3 altered: its signature is not one of what it says",
             h -> {
-              String body = h.one("SELECT body FROM ledger_entry WHERE sequence = 3");
-              String value = body.replaceFirst("(?s).*\"value\":\"([^\"]+)\".*", "$1");
+              String value = signature(h, 3);
               h.replace(
                   3,
                   value,
@@ -230,6 +322,12 @@ class TamperingTest {
         .replaceFirst("(?s).*\"workbook\":\"(sha256:[0-9a-f]+)\".*", "$1");
   }
 
+  private static String signature(Hands hands, int sequence) {
+    return hands
+        .one("SELECT body FROM ledger_entry WHERE sequence = " + sequence)
+        .replaceFirst("(?s).*\"value\":\"([^\"]+)\".*", "$1");
+  }
+
   private static String advice(Hands hands, int sequence) {
     return hands
         .one("SELECT body FROM ledger_entry WHERE sequence = " + sequence)
@@ -240,25 +338,78 @@ class TamperingTest {
     return Arguments.of(what, first, hands);
   }
 
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("tampering")
+  @ParameterizedTest(name = "{0}: {1}")
+  @MethodSource("everywhere")
   @DisplayName("names the first entry that does not hold, and how")
-  void namesTheFirst(String what, String first, Consumer<Hands> tampering, @TempDir Path folder)
+  void namesTheFirst(
+      String database, String what, String first, Consumer<Hands> tampering, @TempDir Path folder)
       throws IOException, SQLException {
-    LedgerFile copy = whole.copyTo(folder);
-    try (Hands hands = copy.hands()) {
-      tampering.accept(hands);
+    LedgerFile copy = whole(database).copyTo(folder);
+    try {
+      try (Hands hands = copy.hands()) {
+        tampering.accept(hands);
+      }
+      Run run = copy.run("verify", "--checkpoint", copy.path("checkpoint.json"));
+      assertThat(run.err()).isEmpty();
+      assertThat(run.code()).isEqualTo(1);
+      assertThat(run.out().replaceAll("\\n +", " ")).contains("\nFirst: " + first);
+      assertThat(run.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(81));
+    } finally {
+      copy.drop();
     }
-    Run run = copy.run("verify", "--checkpoint", copy.path("checkpoint.json"));
-    assertThat(run.err()).isEmpty();
+  }
+
+  @Test
+  @DisplayName(
+      "says in JSON what the schema says, and the same each time, though it runs in parallel")
+  void json(@TempDir Path folder) throws IOException, SQLException {
+    LedgerFile copy = whole("SQLite").copyTo(folder);
+    try (Hands hands = copy.hands()) {
+      hands.replace(5, "\"faults\":0", "\"faults\":1");
+      hands.replace(6, "\"faults\":0", "\"faults\":2");
+      hands.rechain(5);
+    }
+    Run run = copy.run("verify", "--format", "json");
     assertThat(run.code()).isEqualTo(1);
-    assertThat(run.out().replaceAll("\\n +", " ")).contains("\nFirst: " + first);
-    assertThat(run.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(81));
+    assertThat(run.out()).contains("\"entry\": 5").contains("\"entry\": 6");
+    for (Run any : List.of(run, whole("SQLite").run("verify", "--format", "json"))) {
+      try (InputStream in = TidyJson.class.getResourceAsStream("verification.schema.json")) {
+        assertThat(
+                SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(in)
+                    .validate(any.out(), InputFormat.JSON))
+            .isEmpty();
+      }
+    }
+    assertThat(copy.run("verify", "--format", "json").out()).isEqualTo(run.out());
+  }
+
+  @Test
+  @DisplayName("is written as the golden files say, where it holds and where it does not")
+  void golden(@TempDir Path folder) throws IOException, SQLException {
+    LedgerFile copy = whole("SQLite").copyTo(folder);
+    String checkpoint = copy.path("checkpoint.json");
+    Golden.matches(
+        "verify-holds.txt", masked(copy.run("verify", "--checkpoint", checkpoint).out()));
+    try (Hands hands = copy.hands()) {
+      hands.replace(8, OTHER_CONSTRUCT, "\"option\":\"oblong cup\",\"ranking\"");
+      hands.rechain(8);
+      hands.keep(new byte[] {1, 2, 3});
+    }
+    Golden.matches(
+        "verify-altered.txt", masked(copy.run("verify", "--checkpoint", checkpoint).out()));
+  }
+
+  /** What differs from ledger to ledger. */
+  static String masked(String text) {
+    return text.replaceAll("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", "<name of the ledger>")
+        .replaceAll("sha256:[0-9a-f]{64}", "<digest>");
   }
 
   @Test
   @DisplayName("finds nothing in a ledger that was left alone, as file or with its checkpoint")
   void holds() {
+    LedgerFile whole = whole("SQLite");
     Run run = whole.run("verify", "--checkpoint", whole.path("checkpoint.json"));
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
@@ -272,7 +423,7 @@ class TamperingTest {
   @DisplayName("is told what it checks by the same reading that an audit uses")
   void readsBack() {
     try (Ledger ledger =
-            Ledger.open(LedgerAddress.of(whole.path("a.ledger")), java.time.Clock.systemUTC());
+            Ledger.open(LedgerAddress.of(whole("SQLite").address()), java.time.Clock.systemUTC());
         Stream<org.cotyla.ledger.Entry> entries = ledger.entries()) {
       assertThat(entries.map(entry -> entry.kind().word()))
           .containsExactly(

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
  * @param whole the decisions as a whole: each by the worst of its verdicts
  * @param rankings each ranking by itself
  * @param named decisions and cases to be looked at one by one
+ * @param againstRuleOuts decisions for what was ruled out, the first of them; the totals count all
  * @param missing data that were missing, the most frequent first
  * @param outcomes what came of it
  */
@@ -22,14 +23,19 @@ public record AuditReport(
     RankingAudit whole,
     List<RankingAudit> rankings,
     List<NamedCases> named,
+    List<AgainstRuleOut> againstRuleOuts,
     List<MissingDatum> missing,
     List<OutcomeCurve> outcomes) {
 
-  /** Must be shown wherever a report is shown. */
+  /** What an audit is not; must be shown beside the caution of a single protocol. */
+  public static final String NO_VERDICT =
+      "An audit asks questions about a protocol and its use; it is no verdict on a person.";
+
+  /** Must be shown wherever a report of a ledger is shown, which may hold several protocols. */
   public static final String CAUTION =
       "Decision support for licensed clinicians: local protocol and judgement come first; nothing"
-          + " here replaces them. An audit asks questions about a protocol and its use; it is no"
-          + " verdict on a person.";
+          + " here replaces them. "
+          + NO_VERDICT;
 
   /** Must be shown beside every figure of a report. */
   public static final String SMALL_NUMBERS =
@@ -47,6 +53,7 @@ public record AuditReport(
   public AuditReport {
     rankings = List.copyOf(rankings);
     named = List.copyOf(named);
+    againstRuleOuts = List.copyOf(againstRuleOuts);
     missing = List.copyOf(missing);
     outcomes = List.copyOf(outcomes);
   }
@@ -56,15 +63,29 @@ public record AuditReport(
       AuditSource source,
       AuditTotals totals,
       List<NamedCases> named,
-      List<MissingDatum> missing,
+      List<AgainstRuleOut> againstRuleOuts,
       List<OutcomeCurve> outcomes) {
     return new AuditReport(
         source,
         ranking(totals, AuditTotals.WHOLE),
         totals.rankings().stream().map(ranking -> ranking(totals, ranking)).toList(),
         named,
-        missing,
+        againstRuleOuts,
+        missing(totals),
         outcomes);
+  }
+
+  private static List<MissingDatum> missing(AuditTotals totals) {
+    SortedMap<String, Tally> decisive = totals.by(Dimension.DECISIVE_DATUM, AuditTotals.WHOLE, "");
+    return totals.by(Dimension.DATUM, AuditTotals.WHOLE, "").entrySet().stream()
+        .map(
+            datum ->
+                new MissingDatum(
+                    datum.getKey(),
+                    datum.getValue().all(),
+                    decisive.getOrDefault(datum.getKey(), Tally.NONE).all()))
+        .sorted(Comparator.comparing(MissingDatum::decisions).reversed())
+        .toList();
   }
 
   /** How many decisions there are. */
@@ -105,6 +126,7 @@ public record AuditReport(
             Dimension.MONTH,
             Dimension.ROLE,
             Dimension.OPTION,
+            Dimension.ADVISED,
             Dimension.PROTOCOL,
             Dimension.STANDING,
             Dimension.MISSING)) {

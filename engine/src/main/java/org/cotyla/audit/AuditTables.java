@@ -33,9 +33,32 @@ public final class AuditTables {
           "not ranked",
           "not judged");
 
+  /** The headings of a list of decisions against a rule-out. */
+  public static final List<String> AGAINST_RULE_OUTS =
+      List.of(
+          "case",
+          "written as",
+          "day",
+          "role",
+          "ranking",
+          "chosen",
+          "stood first",
+          "ruled out by",
+          "reason",
+          "in own words");
+
   private AuditTables() {}
 
+  /** The tables of decisions with what came of them. */
   public static List<AuditTable> of(AuditReport report) {
+    List<AuditTable> tables = new ArrayList<>(ofDecisions(report));
+    tables.add(outcomes(report));
+    tables.add(curves(report));
+    return tables;
+  }
+
+  /** The tables of decisions of which nobody wrote down what came of them. */
+  public static List<AuditTable> ofDecisions(AuditReport report) {
     return List.of(
         summary(report),
         concordance(report),
@@ -45,8 +68,7 @@ public final class AuditTables {
         reasons(report),
         missing(report),
         named(report),
-        outcomes(report),
-        curves(report));
+        againstRuleOuts(report));
   }
 
   /** What a ranking is called in a table. */
@@ -64,7 +86,9 @@ public final class AuditTables {
     rows.add(List.of(new Words("decisions"), new Number(report.decisions())));
     rows.add(fact("caution", AuditReport.CAUTION));
     rows.add(fact("mind", AuditReport.SMALL_NUMBERS));
-    rows.add(fact("outcomes", AuditReport.OUTCOMES));
+    if (!report.outcomes().isEmpty()) {
+      rows.add(fact("outcomes", AuditReport.OUTCOMES));
+    }
     return new AuditTable("Summary", List.of("what", "value"), rows);
   }
 
@@ -232,6 +256,32 @@ public final class AuditTables {
                         new Number(named.count()),
                         new Words(references(named))))
             .toList());
+  }
+
+  private static AuditTable againstRuleOuts(AuditReport report) {
+    return new AuditTable(
+        "Against a rule-out",
+        AGAINST_RULE_OUTS,
+        report.againstRuleOuts().stream().map(AuditTables::words).toList());
+  }
+
+  private static List<Cell> words(AgainstRuleOut one) {
+    return againstRuleOut(one).stream().<Cell>map(Words::new).toList();
+  }
+
+  /** A decision against a rule-out, under {@link #AGAINST_RULE_OUTS}. */
+  public static List<String> againstRuleOut(AgainstRuleOut one) {
+    return List.of(
+        one.reference(),
+        one.place(),
+        one.day(),
+        one.role(),
+        one.ranking(),
+        one.chosen(),
+        one.first(),
+        String.join(", ", one.ruledOutBy()),
+        one.reason(),
+        one.because());
   }
 
   /** The references in one line, which says when there are more. */

@@ -73,12 +73,28 @@ public final class AuditTotals implements Serializable {
 
   /** Adds a decision, and gives these totals. */
   public AuditTotals add(JudgedDecision decision) {
-    add(decision, WHOLE, Tally.of(decision.whole()));
+    Tally whole = Tally.of(decision.whole());
+    add(decision, WHOLE, whole);
+    decision
+        .missing()
+        .forEach(
+            (datum, decisive) -> {
+              count(new Table(Dimension.DATUM, WHOLE, ""), datum, whole);
+              if (decisive) {
+                count(new Table(Dimension.DECISIVE_DATUM, WHOLE, ""), datum, whole);
+              }
+            });
     for (Judgement judgement : decision.judgements()) {
       Tally one = Tally.of(Optional.of(judgement.verdict()));
       String ranking = judgement.ranking();
       add(decision, ranking, one);
-      count(new Table(Dimension.OPTION, ranking, ""), judgement.chosen(), one);
+      Table options = new Table(Dimension.OPTION, ranking, "");
+      // What nobody chose shows as nothing, and not as if it were no option.
+      judgement.options().forEach(option -> count(options, option, Tally.NONE));
+      count(options, judgement.chosen(), one);
+      judgement
+          .first()
+          .ifPresent(first -> count(new Table(Dimension.ADVISED, ranking, ""), first, one));
       for (String row : new TreeSet<>(judgement.rows())) {
         count(new Table(Dimension.ROW, ranking, ""), row, one);
         if (one.departed() > 0) {
@@ -100,7 +116,7 @@ public final class AuditTotals implements Serializable {
     count(new Table(Dimension.ROLE, ranking, ""), decision.role(), one);
     count(new Table(Dimension.PROTOCOL, ranking, ""), decision.protocolVersion(), one);
     count(new Table(Dimension.STANDING, ranking, ""), decision.standing(), one);
-    count(new Table(Dimension.MISSING, ranking, ""), missing(decision.missing()), one);
+    count(new Table(Dimension.MISSING, ranking, ""), missing(decision.missing().size()), one);
     decision
         .groups()
         .forEach((group, value) -> count(new Table(Dimension.GROUP, ranking, group), value, one));

@@ -9,6 +9,8 @@ public enum Dimension {
   ROLE("role"),
   /** The option that was chosen, within its ranking. */
   OPTION("option"),
+  /** The option that stood first, within its ranking. */
+  ADVISED("advised first"),
   /** What a decision that the protocol shows in full came to; its name is the decision's. */
   GROUP("group"),
   PROTOCOL("protocol"),
@@ -21,7 +23,11 @@ public enum Dimension {
   /** The reasons given for departures from a row; its name is the row's id. */
   ROW_REASON("reason by row"),
   /** How many data were missing. */
-  MISSING("missing data");
+  MISSING("missing data"),
+  /** A datum that was missing; of the decision as a whole only. */
+  DATUM("missing datum"),
+  /** A datum that was missing and might have changed a first place. */
+  DECISIVE_DATUM("missing datum that might have changed a first place");
 
   private final String word;
 

@@ -22,7 +22,6 @@ import org.cotyla.audit.AuditTable.Cell;
 import org.cotyla.audit.AuditTable.Number;
 import org.cotyla.audit.AuditTable.Share;
 import org.cotyla.audit.AuditTable.Words;
-import org.cotyla.audit.AuditTables;
 import org.cotyla.caseform.SameBytes;
 
 /** Writes an audit as a workbook, one sheet for each of its tables. */
@@ -54,10 +53,10 @@ public final class AuditWorkbook {
     share.setAlignment(HorizontalAlignment.RIGHT);
   }
 
-  /** The workbook's bytes, the same for the same report. */
-  public static byte[] write(AuditReport report) {
+  /** The workbook's bytes, the same for the same tables. */
+  public static byte[] write(List<AuditTable> tables) {
     AuditWorkbook made = new AuditWorkbook();
-    AuditTables.of(report).forEach(made::sheet);
+    tables.forEach(made::sheet);
     try {
       return SameBytes.of(made.workbook);
     } catch (IOException impossible) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cotyla.audit.AgainstRuleOut;
 import org.cotyla.audit.AuditLine;
 import org.cotyla.audit.AuditReport;
 import org.cotyla.audit.AuditSource;
@@ -52,6 +53,11 @@ public final class AuditJson {
     json.writeEndArray();
   }
 
+  /** Writes the report as a value of some larger text. */
+  static void write(JsonGenerator json, AuditReport report) throws IOException {
+    new AuditJson(json).report(report);
+  }
+
   private void report(AuditReport report) throws IOException {
     json.writeStartObject();
     json.writeNumberField("format", FORMAT);
@@ -65,6 +71,7 @@ public final class AuditJson {
     json.writeEndObject();
     list("rankings", report.rankings(), this::ranking);
     list("toLookAt", report.named(), this::named);
+    list("againstRuleOuts", report.againstRuleOuts(), this::againstRuleOut);
     list("missing", report.missing(), this::missing);
     list("outcomes", report.outcomes(), this::outcome);
     json.writeEndObject();
@@ -162,6 +169,23 @@ public final class AuditJson {
       json.writeString(reference);
     }
     json.writeEndArray();
+  }
+
+  private void againstRuleOut(AgainstRuleOut one) throws IOException {
+    json.writeStringField("place", one.place());
+    json.writeStringField("reference", one.reference());
+    json.writeStringField("day", one.day());
+    json.writeStringField("role", one.role());
+    json.writeStringField("ranking", one.ranking());
+    json.writeStringField("chosen", one.chosen());
+    json.writeStringField("first", one.first());
+    json.writeArrayFieldStart("ruledOutBy");
+    for (String row : one.ruledOutBy()) {
+      json.writeString(row);
+    }
+    json.writeEndArray();
+    json.writeStringField("reason", one.reason());
+    json.writeStringField("because", one.because());
   }
 
   private void missing(MissingDatum datum) throws IOException {

@@ -55,6 +55,8 @@ public final class RetrospectJson {
     }
     json.writeEndArray();
     totals(report.totals());
+    json.writeFieldName("audit");
+    AuditJson.write(json, report.audit());
     if (report.comparison().isPresent()) {
       comparison(report, report.comparison().get());
     }
@@ -117,6 +119,8 @@ public final class RetrospectJson {
     }
     json.writeEndArray();
     totals(other.totals());
+    json.writeFieldName("audit");
+    AuditJson.write(json, other.audit());
     json.writeArrayFieldStart("changes");
     for (Ranking ranking : report.protocol().rankings()) {
       changes(other.changes(), ranking.name());

@@ -10,7 +10,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 
 /** Writes JSON that people can read as well: indented, with a line end at its end. */
-final class TidyJson {
+public final class TidyJson {
 
   private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
 
@@ -21,13 +21,13 @@ final class TidyJson {
           .withObjectEmptySeparator("");
 
   /** What writes the content. */
-  interface Content {
+  public interface Content {
     void write(JsonGenerator json) throws IOException;
   }
 
   private TidyJson() {}
 
-  static String of(Content content) {
+  public static String of(Content content) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.setPrettyPrinter(

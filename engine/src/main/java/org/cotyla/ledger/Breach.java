@@ -16,9 +16,7 @@ public record Breach(long sequence, How how, String what) {
     INSERTED,
     REORDERED,
     /** The end is not there. */
-    TRUNCATED,
-    /** It was written as it stands, and yet breaks a rule of ledgers. */
-    UNFOUNDED;
+    TRUNCATED;
 
     public String word() {
       return name().toLowerCase(java.util.Locale.ROOT);

@@ -15,6 +15,17 @@ public sealed interface Content {
     return Optional.empty();
   }
 
+  /** What is about a case. */
+  sealed interface OfCase extends Content {
+
+    String caseReference();
+
+    @Override
+    default Optional<String> aboutCase() {
+      return Optional.of(caseReference());
+    }
+  }
+
   /**
    * The ledger's beginning.
    *
@@ -118,15 +129,10 @@ public sealed interface Content {
       String recommendation,
       Advice advice,
       Optional<Long> plan)
-      implements Content {
+      implements OfCase {
     @Override
     public Kind kind() {
       return Kind.RECOMMENDATION;
-    }
-
-    @Override
-    public Optional<String> aboutCase() {
-      return Optional.of(caseReference);
     }
   }
 
@@ -150,7 +156,7 @@ public sealed interface Content {
       boolean followed,
       Optional<String> reason,
       Optional<String> because)
-      implements Content {
+      implements OfCase {
     public Decision {
       choices = List.copyOf(choices);
     }
@@ -158,11 +164,6 @@ public sealed interface Content {
     @Override
     public Kind kind() {
       return Kind.DECISION;
-    }
-
-    @Override
-    public Optional<String> aboutCase() {
-      return Optional.of(caseReference);
     }
   }
 
@@ -182,15 +183,10 @@ public sealed interface Content {
       String outcome,
       Counts counts,
       String role)
-      implements Content {
+      implements OfCase {
     @Override
     public Kind kind() {
       return Kind.OUTCOME;
-    }
-
-    @Override
-    public Optional<String> aboutCase() {
-      return Optional.of(caseReference);
     }
   }
 

@@ -16,14 +16,12 @@ final class ContentCheck {
 
   private final LedgerSource source;
   private final Replay replay;
-  private final boolean runAgain;
   private final Set<String> documents = new HashSet<>();
   private Governance governance = Governance.NONE;
 
-  ContentCheck(LedgerSource source, Collection<FormulaFunction> functions, boolean runAgain) {
+  ContentCheck(LedgerSource source, Collection<FormulaFunction> functions) {
     this.source = source;
     this.replay = new Replay(source, functions);
-    this.runAgain = runAgain;
   }
 
   /** Looks at the next entry; each fault is a line that follows the entry's name. */
@@ -105,9 +103,7 @@ final class ContentCheck {
       Entry entry, Content.Recommendation recorded, Consumer<String> faults) {
     documents.add(recorded.protocol().workbook());
     documents.add(recorded.recommendation());
-    if (runAgain) {
-      replay.run(recorded, faults);
-    }
+    replay.kept(recorded, faults);
     if (governance.life(recorded.protocol(), recorded.day()) != recorded.life()
         || Recorder.isOverdue(recorded.protocol(), recorded.day()) != recorded.reviewOverdue()) {
       faults.accept("where it says the protocol was in its life is not where it was");

@@ -76,6 +76,25 @@ final class LedgerReading implements LedgerSource, AutoCloseable {
     }
   }
 
+  /** What the database says of itself, as far as it is not as it should be. */
+  <T> T check(DatabaseQuestion<T> question) {
+    try {
+      Connection connection = shared == null ? connect() : shared;
+      try {
+        return question.ask(new DatabaseCheck(connection, address.file().isPresent()));
+      } finally {
+        release(connection);
+      }
+    } catch (SQLException refused) {
+      throw LedgerFault.database(address, refused);
+    }
+  }
+
+  /** A question to a database. */
+  interface DatabaseQuestion<T> {
+    T ask(DatabaseCheck check) throws SQLException;
+  }
+
   private void release(Connection connection) throws SQLException {
     if (shared == null) {
       connection.close();
@@ -140,8 +159,13 @@ final class LedgerReading implements LedgerSource, AutoCloseable {
   private Stream<StoredEntry> query(String sql, List<?> values) {
     try {
       Connection connection = shared == null ? connect() : shared;
-      Rows rows = new Rows(connection, sql, values);
-      return StreamSupport.stream(rows, false).onClose(rows::close);
+      try {
+        Rows rows = new Rows(connection, sql, values);
+        return StreamSupport.stream(rows, false).onClose(rows::close);
+      } catch (SQLException refused) {
+        release(connection);
+        throw refused;
+      }
     } catch (SQLException refused) {
       throw LedgerFault.database(address, refused);
     }

@@ -17,7 +17,7 @@ final class LedgerSchema {
 
   /** Makes the tables, or brings them up to date. */
   static void migrate(LedgerAddress address) {
-    String folder = address.file().isPresent() ? "sqlite" : "postgresql";
+    String folder = folder(address.file().isPresent());
     try {
       Flyway.configure(LedgerSchema.class.getClassLoader())
           .dataSource(new AddressDataSource(address))
@@ -32,6 +32,11 @@ final class LedgerSchema {
     } catch (FlywayException failed) {
       throw LedgerFault.database(address, failed);
     }
+  }
+
+  /** Where the migrations of a database stand, under this package. */
+  static String folder(boolean embedded) {
+    return embedded ? "sqlite" : "postgresql";
   }
 
   /** Whether the tables are there, as this program knows them. */

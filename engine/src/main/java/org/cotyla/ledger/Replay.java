@@ -79,13 +79,18 @@ final class Replay {
     return bytes;
   }
 
-  /** Runs it again and says what differs. */
-  void run(Content.Recommendation recorded, Consumer<String> faults) {
-    Optional<byte[]> kept = document(recorded.recommendation(), "recommendation", faults);
+  /** Whether what was kept for it is there and fits; without running anything. */
+  Optional<byte[]> kept(Content.Recommendation recorded, Consumer<String> faults) {
     if (!CanonicalJson.digest(recorded.findings().getBytes(StandardCharsets.UTF_8))
         .equals(recorded.caseDigest())) {
       faults.accept("its findings are not those of its case digest");
     }
+    return document(recorded.recommendation(), "recommendation", faults);
+  }
+
+  /** Runs it again and says what differs. */
+  void run(Content.Recommendation recorded, Consumer<String> faults) {
+    Optional<byte[]> kept = kept(recorded, faults);
     held(recorded.protocol(), faults)
         .ifPresent(workbook -> compare(recorded, workbook, kept, faults));
   }

@@ -54,8 +54,10 @@ public record Verification(
       Collection<FormulaFunction> functions,
       Optional<CheckpointFile> checkpoint,
       boolean runAgain) {
-    try (LedgerReading lookUp = ledger.reader()) {
-      return new Walk(ledger, lookUp, new ContentCheck(lookUp, functions, runAgain), runAgain)
+    int processors = Runtime.getRuntime().availableProcessors();
+    try (LedgerReading lookUp = ledger.reader();
+        Replays replays = new Replays(ledger, functions, processors)) {
+      return new Walk(ledger, lookUp, new ContentCheck(lookUp, functions), replays, runAgain)
           .walk(checkpoint);
     }
   }
@@ -66,6 +68,7 @@ public record Verification(
     private final Ledger ledger;
     private final LedgerReading lookUp;
     private final ContentCheck contents;
+    private final Replays replays;
     private final boolean runAgain;
     private final List<Breach> breaches = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
@@ -78,14 +81,26 @@ public record Verification(
     private String head = Entry.NONE_BEFORE;
     private Instant latest = Instant.MIN;
 
-    Walk(Ledger ledger, LedgerReading lookUp, ContentCheck contents, boolean runAgain) {
+    Walk(
+        Ledger ledger,
+        LedgerReading lookUp,
+        ContentCheck contents,
+        Replays replays,
+        boolean runAgain) {
       this.ledger = ledger;
       this.lookUp = lookUp;
       this.contents = contents;
+      this.replays = replays;
       this.runAgain = runAgain;
     }
 
     Verification walk(Optional<CheckpointFile> checkpoint) {
+      // Before the entries, since others may write meanwhile: a document comes with its entry.
+      List<String> kept = lookUp.documents();
+      lookUp
+          .check(DatabaseCheck::damage)
+          .ifPresent(damage -> breaches.add(new Breach(0, How.ALTERED, damage)));
+      lookUp.check(DatabaseCheck::changedGuards).ifPresent(remarks::add);
       ChainCheck chain = new ChainCheck(ledger);
       try (Stream<StoredEntry> rows = ledger.stored()) {
         rows.forEach(
@@ -95,11 +110,12 @@ public record Verification(
               chain.next(row, breaches::add).ifPresent(this::content);
             });
       }
+      replays.finish(breaches::add);
       if (entries == 0) {
         breaches.add(new Breach(1, How.MISSING, "the ledger has no entries, not even a founding"));
       }
-      checkpoint.ifPresent(kept -> hold(kept, chain.lastSequence()));
-      documents();
+      checkpoint.ifPresent(then -> hold(then, chain.lastSequence()));
+      documents(kept);
       remark();
       breaches.sort(
           Comparator.comparingLong(Walk::inOrder)
@@ -132,6 +148,9 @@ public record Verification(
         recommendations++;
         if (!recommendation.engineVersion().equals(EngineVersion.current())) {
           otherEngines++;
+        }
+        if (runAgain) {
+          replays.run(entry.sequence(), recommendation, breaches::add);
         }
       }
       contents.next(entry, fault -> breaches.add(new Breach(entry.sequence(), How.ALTERED, fault)));
@@ -197,11 +216,9 @@ public record Verification(
       }
     }
 
-    private void documents() {
+    private void documents(List<String> kept) {
       long strangers =
-          lookUp.documents().stream()
-              .filter(document -> !contents.documents().contains(document))
-              .count();
+          kept.stream().filter(document -> !contents.documents().contains(document)).count();
       if (strangers > 0) {
         breaches.add(
             new Breach(

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.cotyla.audit.JudgedDecision;
 import org.cotyla.audit.Judgement;
 import org.cotyla.audit.Verdict;
@@ -25,8 +26,9 @@ final class Judging {
   private Judging() {}
 
   /** A decision without any advice before it. */
-  static JudgedDecision unadvised(Content.Decision decision) {
+  static JudgedDecision unadvised(long entry, Content.Decision decision) {
     return new JudgedDecision(
+        place(entry),
         decision.caseReference(),
         Optional.of(decision.day()),
         JudgedDecision.NOT_RECORDED,
@@ -35,16 +37,27 @@ final class Judging {
         List.of(),
         Map.of(),
         decision.reason(),
-        0);
+        decision.because(),
+        new TreeMap<>());
   }
 
-  static JudgedDecision judge(Content.Decision decision, Advised advised, String standing) {
+  private static String place(long entry) {
+    return "entry " + entry;
+  }
+
+  static JudgedDecision judge(
+      long entry, Content.Decision decision, Advised advised, String standing) {
     Advice advice = advised.advice();
     Map<String, String> groups = new LinkedHashMap<>();
     advice
         .results()
         .forEach(result -> groups.put(result.field(), String.join(" or ", result.possible())));
+    TreeMap<String, Boolean> missing = new TreeMap<>();
+    advice
+        .missing()
+        .forEach(datum -> missing.merge(datum.field(), datum.mayChangeFirst(), Boolean::logicalOr));
     return new JudgedDecision(
+        place(entry),
         decision.caseReference(),
         Optional.of(decision.day()),
         label(advised.protocol()),
@@ -53,7 +66,8 @@ final class Judging {
         decision.choices().stream().map(choice -> judge(choice, advice)).toList(),
         groups,
         decision.reason(),
-        advice.missing().size());
+        decision.because(),
+        missing);
   }
 
   /** With the start of its digest, since drafts of one version differ. */
@@ -85,7 +99,19 @@ final class Judging {
         choice.option(),
         first.map(OptionStanding::option),
         chosen.map(option -> verdict(option.stood())).orElse(Verdict.NOT_RANKED),
-        rows.stream().distinct().toList());
+        rows.stream().distinct().toList(),
+        chosen.map(Judging::ruledOutBy).orElse(List.of()),
+        ranking.stream()
+            .flatMap(ranked -> ranked.options().stream())
+            .map(OptionStanding::option)
+            .toList());
+  }
+
+  private static List<String> ruledOutBy(OptionStanding option) {
+    return option.rows().stream()
+        .filter(vote -> vote.effect().equals(Effect.RULE_OUT.word()))
+        .map(Advice.RowVote::row)
+        .toList();
   }
 
   private static List<String> rows(OptionStanding option, boolean speakingFor) {

@@ -3,25 +3,20 @@ package org.cotyla.ledgeraudit;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.cotyla.audit.AgainstRuleOut;
 import org.cotyla.audit.AuditReport;
 import org.cotyla.audit.AuditSource;
 import org.cotyla.audit.AuditTotals;
 import org.cotyla.audit.JudgedDecision;
 import org.cotyla.audit.Judgement;
-import org.cotyla.audit.MissingDatum;
 import org.cotyla.audit.Verdict;
-import org.cotyla.ledger.Advice;
 import org.cotyla.ledger.Content;
 import org.cotyla.ledger.Entry;
 import org.cotyla.ledger.Governance;
@@ -44,7 +39,7 @@ public final class LedgerAudit {
   private final FollowUp followUp = new FollowUp();
   private final Map<String, List<Advised>> advised = new HashMap<>();
   private final Map<String, String> undecided = new LinkedHashMap<>();
-  private final Map<String, long[]> missing = new TreeMap<>();
+  private final List<AgainstRuleOut> againstRuleOuts = new ArrayList<>();
   private Governance governance = Governance.NONE;
   private LocalDate lastDay = LocalDate.MIN;
   private Optional<Entry> head = Optional.empty();
@@ -81,7 +76,7 @@ public final class LedgerAudit {
         source(until),
         totals,
         noted.list(),
-        missing(),
+        againstRuleOuts,
         followUp.curves(from.orElse(LocalDate.MIN), until));
   }
 
@@ -103,7 +98,7 @@ public final class LedgerAudit {
       undecided.remove(decision.caseReference());
       followUp.decided(entry.sequence(), decision);
       if (isWithin(decision.day())) {
-        judge(decision);
+        judge(entry.sequence(), decision);
       }
     } else if (content instanceof Content.Outcome outcome) {
       seen(outcome.day());
@@ -119,7 +114,7 @@ public final class LedgerAudit {
     return from.filter(day::isBefore).isEmpty() && to.filter(day::isAfter).isEmpty();
   }
 
-  private void judge(Content.Decision decision) {
+  private void judge(long entry, Content.Decision decision) {
     String reference = decision.caseReference();
     Optional<Advised> latest =
         advised.getOrDefault(reference, List.of()).stream()
@@ -127,19 +122,21 @@ public final class LedgerAudit {
             .reduce((earlier, later) -> later);
     if (latest.isEmpty()) {
       noted.add("decided without a recommendation before it", reference);
-      hand(Judging.unadvised(decision));
+      hand(Judging.unadvised(entry, decision));
       return;
     }
     Advised held = latest.get();
     Life standing = Standing.of(held, decision.day(), governance);
-    JudgedDecision judged = Judging.judge(decision, held, standing.word());
+    JudgedDecision judged = Judging.judge(entry, decision, held, standing.word());
     note(decision, held, standing, judged);
-    count(held.advice());
     hand(judged);
   }
 
   private void hand(JudgedDecision judged) {
     totals.add(judged);
+    AgainstRuleOut.of(judged)
+        .limit(Math.max(0, AgainstRuleOut.MOST - againstRuleOuts.size()))
+        .forEach(againstRuleOuts::add);
     each.accept(judged);
   }
 
@@ -168,24 +165,6 @@ public final class LedgerAudit {
     if (held.advice().faults() > 0) {
       noted.add("decided where the protocol contradicted itself", reference);
     }
-  }
-
-  private void count(Advice advice) {
-    Set<String> counted = new HashSet<>();
-    for (Advice.Missing datum : advice.missing()) {
-      if (counted.add(datum.field())) {
-        long[] counts = missing.computeIfAbsent(datum.field(), any -> new long[2]);
-        counts[0]++;
-        counts[1] += datum.mayChangeFirst() ? 1 : 0;
-      }
-    }
-  }
-
-  private List<MissingDatum> missing() {
-    return missing.entrySet().stream()
-        .map(entry -> new MissingDatum(entry.getKey(), entry.getValue()[0], entry.getValue()[1]))
-        .sorted(Comparator.comparing(MissingDatum::decisions).reversed())
-        .toList();
   }
 
   private AuditSource source(LocalDate until) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.cotyla.audit.JudgedDecision;
@@ -36,7 +37,17 @@ final class DecisionJudge {
                     .ranking(ranking)
                     .ifPresent(result -> judgements.add(judgement(result, chosen))));
     About about = advice.protocol().about();
+    TreeMap<String, Boolean> missing = new TreeMap<>();
+    advice
+        .missing()
+        .forEach(
+            one ->
+                missing.merge(
+                    one.datum().field().name(),
+                    !one.mayChangeFirst().isEmpty(),
+                    Boolean::logicalOr));
     return new JudgedDecision(
+        "row " + past.row(),
         past.reference(),
         past.day(),
         about.identifier() + " " + about.version(),
@@ -45,7 +56,8 @@ final class DecisionJudge {
         judgements,
         groups(advice),
         past.reason(),
-        advice.missing().size());
+        Optional.empty(),
+        missing);
   }
 
   private static Judgement judgement(RankingResult result, String chosen) {
@@ -59,7 +71,16 @@ final class DecisionJudge {
         chosen,
         first.map(RankedOption::name),
         own.map(option -> verdict(option, first)).orElse(Verdict.NOT_RANKED),
-        List.copyOf(rows));
+        List.copyOf(rows),
+        own.map(DecisionJudge::ruledOutBy).orElse(List.of()),
+        result.options().stream().map(RankedOption::name).toList());
+  }
+
+  private static List<String> ruledOutBy(RankedOption option) {
+    return option.contributions().stream()
+        .filter(contribution -> contribution.effect() == Effect.RULE_OUT)
+        .map(DecisionJudge::row)
+        .toList();
   }
 
   /** Level with the first is first; what only may be ruled out, was not by what is known. */

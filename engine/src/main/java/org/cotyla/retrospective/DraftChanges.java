@@ -22,15 +22,25 @@ public final class DraftChanges {
   /** What is counted. */
   public enum Kind {
     /** Cases that both judged. */
-    COMPARED,
+    COMPARED("judged by both"),
     /** Cases that the draft refuses; the value is the reason. */
-    REFUSED,
+    REFUSED("refused by the other"),
     /** Another option stands first; the value is from and to. */
-    FIRST,
+    FIRST("another first"),
     /** What was done is judged otherwise; the value is from and to. */
-    VERDICT,
+    VERDICT("another verdict"),
     /** A row that speaks in one of the two only, in cases that are judged otherwise. */
-    ROW
+    ROW("row");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
   }
 
   /** What is counted together. */

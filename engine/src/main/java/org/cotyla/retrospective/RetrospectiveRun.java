@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.cotyla.audit.AgainstRuleOut;
 import org.cotyla.audit.AuditTotals;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.identity.ProtocolDigest;
@@ -143,6 +144,7 @@ public final class RetrospectiveRun {
         "",
         0,
         new AuditTotals(),
+        List.of(),
         draft.map(other -> new Tallied.Draft(new AuditTotals(), new DraftChanges())));
   }
 
@@ -193,6 +195,7 @@ public final class RetrospectiveRun {
         sum.counts,
         blank,
         sum.totals,
+        sum.againstRuleOuts,
         sum.draft.map(
             other ->
                 new RetrospectiveReport.Comparison(
@@ -207,6 +210,7 @@ public final class RetrospectiveRun {
     private final SetAsideFile setAside;
     private RunCounts counts;
     private AuditTotals totals;
+    private final List<AgainstRuleOut> againstRuleOuts;
     private Optional<Tallied.Draft> draft;
     private long kept;
 
@@ -214,6 +218,7 @@ public final class RetrospectiveRun {
       this.setAside = setAside;
       this.counts = start.counts();
       this.totals = start.totals();
+      this.againstRuleOuts = new ArrayList<>(start.againstRuleOuts());
       this.draft = start.draft();
       this.kept = counts.read();
     }
@@ -222,6 +227,9 @@ public final class RetrospectiveRun {
       setAside.write(part.setAside());
       counts = counts.plus(part);
       totals = totals.merge(part.totals());
+      part.againstRuleOuts().stream()
+          .limit(Math.max(0, AgainstRuleOut.MOST - againstRuleOuts.size()))
+          .forEach(againstRuleOuts::add);
       if (draft.isPresent() && part.draft().isPresent()) {
         DraftChanges changes = draft.get().changes();
         changes.addAll(part.draft().get().changes());
@@ -235,7 +243,8 @@ public final class RetrospectiveRun {
 
     void keep(String digest) throws IOException {
       if (settings.state().isPresent()) {
-        RunState state = new RunState(inputs, counts, digest, setAside.force(), totals, draft);
+        RunState state =
+            new RunState(inputs, counts, digest, setAside.force(), totals, againstRuleOuts, draft);
         StateFile.write(settings.state().get(), state);
         kept = counts.read();
       }

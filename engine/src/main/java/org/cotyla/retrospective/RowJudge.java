@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.cotyla.audit.AgainstRuleOut;
 import org.cotyla.audit.AuditTotals;
 import org.cotyla.audit.JudgedDecision;
 import org.cotyla.evaluate.Engine;
@@ -52,6 +53,7 @@ final class RowJudge {
     AuditTotals draftTotals = new AuditTotals();
     DraftChanges changes = new DraftChanges();
     List<SetAside> setAside = new ArrayList<>();
+    List<AgainstRuleOut> againstRuleOuts = new ArrayList<>();
     long judged = 0;
     for (RawRow row : rows) {
       Optional<PastCase> past = reader.read(row, setAside);
@@ -59,6 +61,9 @@ final class RowJudge {
       if (decision.isPresent()) {
         judged++;
         totals.add(decision.get());
+        AgainstRuleOut.of(decision.get())
+            .limit(Math.max(0, AgainstRuleOut.MOST - againstRuleOuts.size()))
+            .forEach(againstRuleOuts::add);
         draft.ifPresent(
             other -> compare(other, past.orElseThrow(), decision.get(), draftTotals, changes));
       }
@@ -68,6 +73,7 @@ final class RowJudge {
         judged,
         setAside,
         totals,
+        againstRuleOuts,
         draft.map(other -> new Tallied.Draft(draftTotals, changes)));
   }
 

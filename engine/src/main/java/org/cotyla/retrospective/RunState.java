@@ -1,6 +1,8 @@
 package org.cotyla.retrospective;
 
+import java.util.List;
 import java.util.Optional;
+import org.cotyla.audit.AgainstRuleOut;
 import org.cotyla.audit.AuditTotals;
 
 /**
@@ -11,6 +13,7 @@ import org.cotyla.audit.AuditTotals;
  * @param rows the digest of the rows so far, as hexadecimal digits
  * @param setAsideBytes the length of the file of rows set aside
  * @param totals what was judged so far, added up
+ * @param againstRuleOuts the first decisions for what was ruled out
  * @param draft the same of the other protocol
  */
 record RunState(
@@ -19,4 +22,5 @@ record RunState(
     String rows,
     long setAsideBytes,
     AuditTotals totals,
+    List<AgainstRuleOut> againstRuleOuts,
     Optional<Tallied.Draft> draft) {}

@@ -17,6 +17,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
+import org.cotyla.audit.AgainstRuleOut;
 import org.cotyla.audit.AuditTotals;
 import org.cotyla.audit.Dimension;
 import org.cotyla.audit.Tally;
@@ -25,7 +26,7 @@ import org.cotyla.audit.Tally;
 final class StateFile {
 
   private static final String FORMAT_NAME = "cotyla retrospective state";
-  private static final String VERSION = "1";
+  private static final String VERSION = "2";
   private static final long MOST_BYTES = 256L << 20;
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
@@ -63,6 +64,20 @@ final class StateFile {
       csv.printRecord("rows", state.rows());
       csv.printRecord("set aside", state.setAsideBytes());
       totals(csv, "total", state.totals());
+      for (AgainstRuleOut one : state.againstRuleOuts()) {
+        csv.printRecord(
+            "against",
+            one.place(),
+            one.reference(),
+            one.day(),
+            one.role(),
+            one.ranking(),
+            one.chosen(),
+            one.first(),
+            String.join(" ", one.ruledOutBy()),
+            one.reason(),
+            one.because());
+      }
       if (state.draft().isPresent()) {
         Tallied.Draft draft = state.draft().get();
         csv.printRecord("draft");
@@ -125,6 +140,7 @@ final class StateFile {
     long setAside = 0;
     RunCounts counts = RunCounts.NONE;
     List<AuditTotals.Count> totals = new ArrayList<>();
+    List<AgainstRuleOut> againstRuleOuts = new ArrayList<>();
     List<AuditTotals.Count> draftTotals = new ArrayList<>();
     DraftChanges changes = new DraftChanges();
     boolean draft = false;
@@ -137,6 +153,7 @@ final class StateFile {
             counts =
                 new RunCounts(number(line, 1), number(line, 2), number(line, 3), number(line, 4));
         case "total" -> totals.add(count(line));
+        case "against" -> againstRuleOuts.add(againstRuleOut(line));
         case "draft" -> draft = true;
         case "draft total" -> draftTotals.add(count(line));
         case "change" ->
@@ -157,9 +174,24 @@ final class StateFile {
             rows,
             setAside,
             AuditTotals.of(totals),
+            againstRuleOuts,
             draft
                 ? Optional.of(new Tallied.Draft(AuditTotals.of(draftTotals), changes))
                 : Optional.empty()));
+  }
+
+  private static AgainstRuleOut againstRuleOut(CSVRecord line) {
+    return new AgainstRuleOut(
+        line.get(1),
+        line.get(2),
+        line.get(3),
+        line.get(4),
+        line.get(5),
+        line.get(6),
+        line.get(7),
+        line.get(8).isEmpty() ? List.of() : List.of(line.get(8).split(" ")),
+        line.get(9),
+        line.get(10));
   }
 
   private static AuditTotals.Count count(CSVRecord line) {

@@ -93,6 +93,17 @@ final class SampleLedger implements AutoCloseable {
     return DriverManager.getConnection(address.url());
   }
 
+  void execute(String... statements) {
+    try (Connection connection = connect();
+        Statement statement = connection.createStatement()) {
+      for (String sql : statements) {
+        statement.execute(sql);
+      }
+    } catch (SQLException refused) {
+      throw new IllegalStateException(refused);
+    }
+  }
+
   /** Does to the tables what nobody should, with the triggers out of the way. */
   void tamper(String... statements) {
     try (Connection connection = connect();

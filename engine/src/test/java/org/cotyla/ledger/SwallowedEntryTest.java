@@ -2,9 +2,6 @@ package org.cotyla.ledger;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.sql.Connection;
-import java.sql.SQLException;
-import java.sql.Statement;
 import org.cotyla.issue.RejectedException;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,10 +13,9 @@ class SwallowedEntryTest {
   @ParameterizedTest
   @EnumSource(Database.class)
   @DisplayName("is found out before the entry is acknowledged")
-  void isFoundOut(Database database) throws SQLException {
+  void isFoundOut(Database database) {
     try (SampleLedger sample = SampleLedger.in(database)) {
-      execute(
-          sample,
+      sample.execute(
           database == Database.SQLITE
               ? "CREATE TRIGGER quiet BEFORE INSERT ON ledger_entry WHEN NEW.kind = 'decision'"
                   + " BEGIN SELECT RAISE(IGNORE); END"
@@ -34,11 +30,10 @@ class SwallowedEntryTest {
   @ParameterizedTest
   @EnumSource(Database.class)
   @DisplayName("is found out when it takes the entry and drops it at once")
-  void isFoundOutAfterwards(Database database) throws SQLException {
+  void isFoundOutAfterwards(Database database) {
     try (SampleLedger sample = SampleLedger.in(database)) {
       sample.tamper();
-      execute(
-          sample,
+      sample.execute(
           database == Database.SQLITE
               ? "CREATE TRIGGER quiet AFTER INSERT ON ledger_entry"
                   + " BEGIN DELETE FROM ledger_entry WHERE sequence = NEW.sequence; END"
@@ -57,12 +52,5 @@ class SwallowedEntryTest {
         .hasMessageMatching(
             "(?s)error L006 ledger: the database at .* did not keep the entry that it was given\n"
                 + "      help: something in it swallows entries, .*; nothing was recorded");
-  }
-
-  private static void execute(SampleLedger sample, String sql) throws SQLException {
-    try (Connection connection = sample.connect();
-        Statement statement = connection.createStatement()) {
-      statement.execute(sql);
-    }
   }
 }

@@ -7,14 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.cotyla.audit.AuditReport;
 import org.cotyla.audit.AuditTable;
 import org.cotyla.audit.AuditTable.Cell;
-import org.cotyla.audit.AuditTables;
 
 /**
- * An audit as comma-separated values (RFC 4180): one line for each figure, with its table, the
- * words of its row, the heading of its column and its value.
+ * The tables of an audit as comma-separated values (RFC 4180): one line for each figure, with its
+ * table, the words of its row, the heading of its column and its value.
  */
 public final class AuditCsv {
 
@@ -22,7 +20,7 @@ public final class AuditCsv {
 
   private AuditCsv() {}
 
-  public static String write(AuditReport report) {
+  public static String write(List<AuditTable> tables) {
     StringWriter text = new StringWriter();
     CSVFormat format =
         CSVFormat.RFC4180
@@ -30,7 +28,7 @@ public final class AuditCsv {
             .setHeader("table", "name 1", "name 2", "name 3", "figure", "value")
             .get();
     try (CSVPrinter csv = new CSVPrinter(text, format)) {
-      for (AuditTable table : AuditTables.of(report)) {
+      for (AuditTable table : tables) {
         for (List<Cell> row : table.rows()) {
           write(csv, table, row);
         }
@@ -47,7 +45,7 @@ public final class AuditCsv {
     int column = 0;
     while (column < Math.min(NAMES, row.size() - 1)
         && row.get(column) instanceof AuditTable.Words words) {
-      names.add(safe(words.text()));
+      names.add(SafeCell.of(words.text()));
       column++;
     }
     while (names.size() < NAMES) {
@@ -71,11 +69,6 @@ public final class AuditCsv {
     if (cell instanceof AuditTable.Share part) {
       return Double.toString(part.share());
     }
-    return safe(((AuditTable.Words) cell).text());
-  }
-
-  /** Spreadsheets would run what begins like a formula; an apostrophe keeps it a text. */
-  private static String safe(String text) {
-    return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    return SafeCell.of(((AuditTable.Words) cell).text());
   }
 }

@@ -1,7 +1,7 @@
 package org.cotyla.cli.text;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import org.cotyla.audit.AgainstRuleOut;
 import org.cotyla.audit.AuditLine;
 import org.cotyla.audit.AuditReport;
 import org.cotyla.audit.AuditSource;
@@ -13,22 +13,24 @@ import org.cotyla.audit.Dimension;
 import org.cotyla.audit.MissingDatum;
 import org.cotyla.audit.NamedCases;
 import org.cotyla.audit.NamedCount;
-import org.cotyla.audit.OutcomeCurve;
 import org.cotyla.audit.RankingAudit;
 import org.cotyla.audit.RowDepartures;
-import org.cotyla.audit.Survival;
 
 /** An audit as text. */
 public final class AuditText {
 
-  private static final int LABEL = 22;
   private static final int MOST_ROWS = 10;
   private static final int MOST_NAMED = 8;
+  private static final int MOST_LISTED = 20;
 
   private final Page page;
 
   public AuditText(int width, Style style) {
-    this.page = new Page(width, style);
+    this(new Page(width, style));
+  }
+
+  AuditText(Page page) {
+    this.page = page;
   }
 
   /** The whole audit. */
@@ -37,6 +39,13 @@ public final class AuditText {
     page.blank();
     opening(report);
     page.blank();
+    figures(report);
+    new OutcomeLines(page).write(report);
+    return page.toString();
+  }
+
+  /** What there is to say of any decisions, wherever they were written down. */
+  void figures(AuditReport report) {
     page.warning(AuditReport.SMALL_NUMBERS);
     page.heading("Agreement with what was advised (95 % intervals by Wilson)");
     report.parts().forEach(this::concordance);
@@ -46,9 +55,8 @@ public final class AuditText {
     rows(report);
     reasons(report.whole());
     named(report);
+    againstRuleOuts(report);
     missing(report);
-    outcomes(report);
-    return page.toString();
   }
 
   private void opening(AuditReport report) {
@@ -139,9 +147,24 @@ public final class AuditText {
       for (Breakdown breakdown : part.breakdowns()) {
         if (breakdown.by() == Dimension.OPTION) {
           page.heading("By " + part.ranking() + " chosen: it stood first");
+          options(breakdown);
+        } else if (breakdown.by() == Dimension.ADVISED) {
+          page.heading("By " + part.ranking() + " that stood first: it was chosen");
           breakdown.lines().forEach(this::line);
         }
       }
+    }
+  }
+
+  private void options(Breakdown breakdown) {
+    List<String> never =
+        breakdown.lines().stream()
+            .filter(line -> line.tally().all() == 0)
+            .map(AuditLine::value)
+            .toList();
+    breakdown.lines().stream().filter(line -> line.tally().all() > 0).forEach(this::line);
+    if (!never.isEmpty()) {
+      line(2, "never chosen", String.join(", ", never));
     }
   }
 
@@ -154,14 +177,7 @@ public final class AuditText {
   }
 
   private void line(int indent, String label, String words) {
-    String lead = " ".repeat(indent) + Printable.line(label);
-    int room = indent + LABEL;
-    if (Wrap.length(lead) > room) {
-      page.paragraph(indent, label);
-      page.paragraph(room + 2, words);
-    } else {
-      page.hanging(lead + " ".repeat(room + 2 - Wrap.length(lead)), words);
-    }
+    LabelledLine.write(page, indent, label, words);
   }
 
   private void rows(AuditReport report) {
@@ -179,7 +195,7 @@ public final class AuditText {
 
   private void row(RowDepartures row) {
     line(2, row.row(), Figures.of(row.departed()));
-    page.paragraph(LABEL + 4, AuditTables.reasons(row));
+    page.paragraph(LabelledLine.LABEL + 4, AuditTables.reasons(row));
   }
 
   private void reasons(RankingAudit whole) {
@@ -192,7 +208,40 @@ public final class AuditText {
     }
   }
 
+  private void againstRuleOuts(AuditReport report) {
+    if (report.againstRuleOuts().isEmpty()) {
+      return;
+    }
+    page.heading("Decided against a rule-out");
+    for (AgainstRuleOut one : report.againstRuleOuts().stream().limit(MOST_LISTED).toList()) {
+      page.marked(
+          2,
+          Mark.ITEM,
+          one.reference()
+              + ", "
+              + one.place()
+              + (one.day().isEmpty() ? "" : ", " + one.day())
+              + ", "
+              + one.role()
+              + ": "
+              + one.chosen()
+              + ", ruled out by "
+              + String.join(", ", one.ruledOutBy())
+              + (one.first().isEmpty() ? "" : "; first stood " + one.first())
+              + "; reason: "
+              + (one.reason().isEmpty() ? "none given" : one.reason())
+              + (one.because().isEmpty() ? "" : ", \"" + one.because() + "\""));
+    }
+    int more = report.againstRuleOuts().size() - MOST_LISTED;
+    if (more > 0) {
+      page.paragraph(2, "and more, in the other formats");
+    }
+  }
+
   private void named(AuditReport report) {
+    if (report.named().isEmpty() && report.source().to().isEmpty()) {
+      return;
+    }
     page.heading("To look at one by one");
     if (report.named().isEmpty()) {
       page.paragraph(2, "Nothing.");
@@ -219,48 +268,5 @@ public final class AuditText {
               + datum.mightChangeFirst()
               + " might have changed a first place");
     }
-  }
-
-  private void outcomes(AuditReport report) {
-    page.heading("Outcomes");
-    if (report.outcomes().isEmpty()) {
-      page.paragraph(2, "None is recorded.");
-      return;
-    }
-    page.paragraph(2, AuditReport.OUTCOMES);
-    String before = "";
-    for (OutcomeCurve curve : report.outcomes()) {
-      String group = curve.outcome() + ", by " + curve.ranking();
-      if (!group.equals(before)) {
-        page.blank();
-        page.paragraph(2, group);
-        before = group;
-      }
-      curve(curve);
-    }
-  }
-
-  private void curve(OutcomeCurve curve) {
-    Survival survival = curve.survival();
-    line(4, curve.option(), survival.events() + " of " + survival.subjects() + " followed");
-    if (survival.steps().isEmpty()) {
-      return;
-    }
-    Survival.Step last = survival.steps().get(survival.steps().size() - 1);
-    page.paragraph(
-        LABEL + 6,
-        "free of it after day "
-            + last.days()
-            + ": "
-            + Figures.percent(last.free())
-            + " "
-            + Figures.range(last.lower(), last.upper()));
-    page.paragraph(
-        LABEL + 6,
-        "at risk at day "
-            + AuditTables.TIMES.stream()
-                .filter(days -> days <= survival.lastDay())
-                .map(days -> days + ": " + survival.atRisk(days))
-                .collect(Collectors.joining(", ")));
   }
 }

@@ -6,13 +6,16 @@ import org.cotyla.ledger.Verification;
 /** What verifying a ledger came to, for people. */
 public final class VerificationText {
 
-  private static final int WIDTH = 80;
   private static final int MOST_SHOWN = 20;
 
-  private VerificationText() {}
+  private final Page page;
 
-  public static String write(Verification verification, boolean withCheckpoint) {
-    Page page = new Page(WIDTH, Style.PLAIN);
+  public VerificationText(int width, Style style) {
+    this.page = new Page(width, style);
+  }
+
+  /** What it came to. */
+  public String write(Verification verification, boolean withCheckpoint) {
     page.hanging("Entries          ", String.valueOf(verification.entries()));
     page.hanging("Recommendations  ", String.valueOf(verification.recommendations()));
     page.hanging("Signatures       ", String.valueOf(verification.signatures()));

@@ -25,6 +25,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
 import org.cotyla.audit.AuditReport;
+import org.cotyla.audit.AuditTables;
 import org.cotyla.audit.AuditTotals;
 import org.cotyla.audit.ControlChart;
 import org.cotyla.audit.Dimension;
@@ -238,6 +239,6 @@ class LedgerAuditTest {
               .getSchema(new String(schema.readAllBytes(), StandardCharsets.UTF_8));
       assertThat(read.validate(json, InputFormat.JSON)).isEmpty();
     }
-    assertThat(AuditWorkbook.write(report)).isEqualTo(AuditWorkbook.write(report));
+    assertThat(AuditWorkbook.write(AuditTables.of(report))).isEqualTo(AuditWorkbook.write(AuditTables.of(report)));
   }
 }
