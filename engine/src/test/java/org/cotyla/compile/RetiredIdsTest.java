@@ -33,7 +33,7 @@ class RetiredIdsTest {
         arguments("K-2", "error W250 Class!A9: row id `K-2` was retired at Changes!F2", used),
         arguments("Z-9, k 2", "error W250 Class!A9: row id `k 2` was retired at Changes!F2", used),
         arguments(
-            "SF-1", "error W250 Safeguards!A2: row id `SF-1` was retired at Changes!F2", used),
+            "SF-1", "error W250 Safeguards!A3: row id `SF-1` was retired at Changes!F2", used),
         arguments(
             "Z-9,, Z-8",
             "error W252 Changes!F2: `Z-9,, Z-8` has a comma too many, or an id without a letter or"
