@@ -27,19 +27,23 @@ final class IdleRows {
 
   void check() {
     for (Row row : table.rows()) {
-      if (check.seen().contains(row)) {
-        continue;
+      if (!check.seen().contains(row)) {
+        check(row);
       }
-      Answer answer = check.search().find(new Claim.Counts(table, row));
-      if (answer instanceof Answer.Impossible) {
-        report(row);
-      } else if (answer instanceof Answer.Undecided undecided) {
-        undecided(row, undecided);
-      } else if (answer instanceof Answer.Found found) {
-        check.seen().add(found.answers().get(0));
-      }
+      check.step().run();
     }
     table.otherwise().ifPresent(this::checkDefault);
+  }
+
+  private void check(Row row) {
+    Answer answer = check.search().find(new Claim.Counts(table, row));
+    if (answer instanceof Answer.Impossible) {
+      report(row);
+    } else if (answer instanceof Answer.Undecided undecided) {
+      undecided(row, undecided);
+    } else if (answer instanceof Answer.Found found) {
+      check.seen().add(found.answers().get(0));
+    }
   }
 
   private void undecided(Row row, Answer.Undecided undecided) {

@@ -52,28 +52,25 @@ public final class ProtocolCheck {
    * Everything that there is to say of the protocol.
    *
    * @param today the day against which its review date is held
-   * @param progress told after each table and safeguard
+   * @param progress told at the start and after each row and safeguard
    */
   public CheckReport run(LocalDate today, Progress progress) {
     Domain domain = Domain.of(protocol);
     SeenRows seen = seen(domain);
     List<Safeguard> safeguards = protocol.checks().safeguards();
-    int total = protocol.decisions().size() + safeguards.size();
+    int rows = protocol.decisions().stream().mapToInt(table -> table.rows().size()).sum();
+    int total = rows + safeguards.size();
+    progress.at(0, total);
     AtomicInteger done = new AtomicInteger();
+    Runnable step = () -> progress.at(done.incrementAndGet(), total);
     List<List<Remark>> tables =
         protocol.decisions().parallelStream()
-            .map(
-                table ->
-                    told(
-                        () -> new TableCheck(engine, domain, table, effort, seen).run(),
-                        progress,
-                        done,
-                        total))
+            .map(table -> new TableCheck(engine, domain, table, effort, seen, step).run())
             .toList();
     SafeguardProof proof = new SafeguardProof(engine, domain, effort);
     List<SafeguardVerdict> verdicts =
         safeguards.parallelStream()
-            .map(safeguard -> told(() -> proof.of(safeguard), progress, done, total))
+            .map(safeguard -> told(() -> proof.of(safeguard), step))
             .toList();
     List<Remark> remarks = new ArrayList<>();
     protocol.remarks().forEach(issue -> remarks.add(read(issue)));
@@ -99,7 +96,8 @@ public final class ProtocolCheck {
     SeenRows seen = new SeenRows();
     List<Remark> remarks = new ArrayList<>();
     tables.forEach(
-        table -> remarks.addAll(new TableCheck(engine, domain, table, effort, seen).run()));
+        table ->
+            remarks.addAll(new TableCheck(engine, domain, table, effort, seen, () -> {}).run()));
     return sorted(remarks);
   }
 
@@ -115,9 +113,9 @@ public final class ProtocolCheck {
     return seen;
   }
 
-  private static <T> T told(Supplier<T> work, Progress progress, AtomicInteger done, int total) {
+  private static <T> T told(Supplier<T> work, Runnable step) {
     T result = work.get();
-    progress.at(done.incrementAndGet(), total);
+    step.run();
     return result;
   }
 

@@ -21,10 +21,22 @@ final class TableCheck {
   private final TableClasses classes;
   private final RegionWords words;
   private final SeenRows seen;
+  private final Runnable step;
   private final Remarks remarks = new Remarks();
 
-  TableCheck(Engine engine, Domain domain, DecisionTable table, Effort effort, SeenRows seen) {
+  /**
+   * @param seen rows that are known to count in some case; more are added
+   * @param step run after each row
+   */
+  TableCheck(
+      Engine engine,
+      Domain domain,
+      DecisionTable table,
+      Effort effort,
+      SeenRows seen,
+      Runnable step) {
     this.seen = seen;
+    this.step = step;
     this.table = table;
     this.search = CaseSearch.of(engine, domain, effort);
     this.words = new RegionWords(engine.protocol());
@@ -58,6 +70,11 @@ final class TableCheck {
 
   SeenRows seen() {
     return seen;
+  }
+
+  /** Run when a row is done. */
+  Runnable step() {
+    return step;
   }
 
   RegionWords words() {

@@ -74,7 +74,7 @@ final class DecisionCompiler {
     List<Row> sound = new ArrayList<>();
     Optional<Row> otherwise = Optional.empty();
     for (RowDraft row : draft.rows()) {
-      boolean isDefault = Names.key(row.id().text()).equals(DEFAULT);
+      boolean isDefault = isDefault(row.id().text());
       id(row.id(), isDefault);
       Optional<Row> compiled = rows.compile(row, sound.size(), when, then, votes);
       if (isDefault) {
@@ -127,6 +127,15 @@ final class DecisionCompiler {
           "row id `" + id.text() + "` is already used at " + earlier.plain(),
           "give one of the two an id that was never used");
     }
+  }
+
+  static boolean isDefault(String id) {
+    return Names.key(id).equals(DEFAULT);
+  }
+
+  /** Where the id stands, whichever way it is written there; nothing when no row has it. */
+  Optional<CellRef> usedAt(String id) {
+    return Optional.ofNullable(ids.get(Names.key(id)));
   }
 
   private Optional<Row> otherwise(

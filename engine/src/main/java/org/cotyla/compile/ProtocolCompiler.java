@@ -94,7 +94,7 @@ public final class ProtocolCompiler {
             decisions,
             ordered,
             references.all(),
-            draft.changes().stream().map(ProtocolCompiler::change).toList(),
+            tables.changes(),
             pictures,
             vocabulary,
             tables.checks(),
@@ -104,7 +104,7 @@ public final class ProtocolCompiler {
   }
 
   /** What is written in the language of tests. */
-  private record Tables(List<DecisionTable> decisions, Checks checks) {}
+  private record Tables(List<DecisionTable> decisions, Checks checks, List<Change> changes) {}
 
   private static List<Line> named(List<Line> lines, NameRules names) {
     return lines.stream()
@@ -150,7 +150,8 @@ public final class ProtocolCompiler {
                     new Expectable(vocabulary, fields, options, draft.decisions(), written, issues),
                     issues)
                 .compile(draft.checks().cases()));
-    return new Tables(decisions, checks);
+    return new Tables(
+        decisions, checks, new ChangeCompiler(compiler, issues).compile(draft.changes()));
   }
 
   private static List<Ranking> rankings(
@@ -174,15 +175,5 @@ public final class ProtocolCompiler {
                     .ranking()
                     .filter(name -> Names.key(name).equals(Names.key(ranking)))
                     .isPresent());
-  }
-
-  private static Change change(Line line) {
-    return new Change(
-        line.get("version").text(),
-        line.get("date").text(),
-        line.get("author role").text(),
-        line.get("what changed").text(),
-        line.get("why").text(),
-        line.at());
   }
 }

@@ -112,6 +112,7 @@ final class WorkbookEntries {
     entries.put("author role", change.authorRole());
     entries.put("what changed", change.what());
     entries.put("why", change.why());
+    entries.put("retired ids", String.join(", ", change.retiredIds()));
     return entries;
   }
 

@@ -36,7 +36,7 @@ public final class Headings {
       List.of("name", "expression", "unit", "meaning", "source");
   public static final List<String> SOURCES = List.of("key", "citation", "year", "certainty");
   public static final List<String> CHANGES =
-      List.of("version", "date", "author role", "what changed", "why");
+      List.of("version", "date", "author role", "what changed", "why", "retired ids");
   public static final List<String> PICTURES =
       List.of("picture", "kind", "page", "role", "shows", "label");
   public static final List<String> REASONS = List.of("reason", "meaning");

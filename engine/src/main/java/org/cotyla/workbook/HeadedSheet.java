@@ -47,7 +47,11 @@ record HeadedSheet(
       new HeadedSheet("Sources", true, Headings.SOURCES, Set.of("year"), Set.of("year"));
   static final HeadedSheet CHANGES =
       new HeadedSheet(
-          "Changes", false, Headings.CHANGES, Set.of("author role", "why"), Set.of("version"));
+          "Changes",
+          false,
+          Headings.CHANGES,
+          Set.of("author role", "why", "retired ids"),
+          Set.of("version", "retired ids"));
   static final HeadedSheet ACCEPTED =
       new HeadedSheet("Accepted", false, Headings.ACCEPTED, Set.of("date"), Set.of("about"));
 

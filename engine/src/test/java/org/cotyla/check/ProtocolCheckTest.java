@@ -2,6 +2,7 @@ package org.cotyla.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.cotyla.compile.SampleDraft;
 import org.cotyla.evaluate.Engine;
@@ -218,5 +219,23 @@ class ProtocolCheckTest {
     CheckReport second = ProtocolCheck.of(engine).run(CheckedSample.TODAY, Progress.untold());
     assertThat(second.remarks().stream().map(Remark::issue))
         .containsExactlyElementsOf(first.remarks().stream().map(Remark::issue).toList());
+  }
+
+  @Test
+  @DisplayName("Progress is told from the start, row by row, so that one long table is no silence")
+  void progress() {
+    List<String> told = new ArrayList<>();
+    ProtocolCheck.of(Engine.of(new SampleDraft().protocol()))
+        .run(
+            CheckedSample.TODAY,
+            (done, total) -> {
+              synchronized (told) {
+                told.add(done + " of " + total);
+              }
+            });
+    assertThat(told)
+        .startsWith("0 of 7")
+        .containsExactlyInAnyOrder(
+            "0 of 7", "1 of 7", "2 of 7", "3 of 7", "4 of 7", "5 of 7", "6 of 7", "7 of 7");
   }
 }

@@ -218,6 +218,7 @@ public final class SampleDraft {
       case "Fields" -> Headings.FIELDS;
       case "Options" -> Headings.OPTIONS;
       case "Calculations" -> Headings.CALCULATIONS;
+      case "Changes" -> Headings.CHANGES;
       case "Reasons" -> Headings.REASONS;
       case "Outcomes" -> Headings.OUTCOMES;
       default -> Headings.SOURCES;
@@ -236,7 +237,7 @@ public final class SampleDraft {
         lines("Options"),
         lines("Calculations"),
         lines("Sources"),
-        List.of(),
+        lines("Changes"),
         decisions.stream().map(SampleDraft::decision).toList(),
         List.of(),
         new ChecksDraft(safeguards(), accepted(), TableDraft.empty()),
