@@ -36,8 +36,7 @@ final class AboutCaseOptions {
   Entry write(Terminal terminal, Writing writing) {
     LocalDate today = LocalDate.now(terminal.clock());
     try (Ledger open = ledger.open(terminal)) {
-      return writing.by(
-          new DecisionRecorder(open, FormulaLibrary.installed(), today), today);
+      return writing.by(new DecisionRecorder(open, FormulaLibrary.installed(), today), today);
     }
   }
 

@@ -54,14 +54,26 @@ class ProtocolLifeTest {
 
   private Run approve(String workbook, String role, String key) {
     return ledger.run(
-        "approve", workbook, "--as", role, "--key", ledger.path(key),
-        "--effective-from", "2026-12-10");
+        "approve",
+        workbook,
+        "--as",
+        role,
+        "--key",
+        ledger.path(key),
+        "--effective-from",
+        "2026-12-10");
   }
 
   private Run recommend(String workbook, String reference) {
     return Run.of(
-        "recommend", LedgerFile.CASE, "--protocol", workbook,
-        "--ledger", ledger.address(), "--case-reference", reference);
+        "recommend",
+        LedgerFile.CASE,
+        "--protocol",
+        workbook,
+        "--ledger",
+        ledger.address(),
+        "--case-reference",
+        reference);
   }
 
   private String audit() {
@@ -114,8 +126,16 @@ class ProtocolLifeTest {
     ledger.decide("W-0", "cup with porous metal augments");
     Run withdrawal =
         ledger.run(
-            "withdraw", "acetabular-revision", "--protocol-version", "9.0.0", "--because",
-            "a threshold was wrong", "--as", "lead", "--key", ledger.path("lead.key"));
+            "withdraw",
+            "acetabular-revision",
+            "--protocol-version",
+            "9.0.0",
+            "--because",
+            "a threshold was wrong",
+            "--as",
+            "lead",
+            "--key",
+            ledger.path("lead.key"));
     assertThat(withdrawal.code()).as(withdrawal.err()).isZero();
     assertThat(flowing(recommend(later, "W-1"))).contains("withdrawn");
     ledger.decide("W-1", "cup with porous metal augments");
@@ -124,20 +144,40 @@ class ProtocolLifeTest {
 
   @Test
   @Order(5)
-  @DisplayName("cannot be approved with a key that was withdrawn; what that key signed before holds")
+  @DisplayName(
+      "cannot be approved with a key that was withdrawn; what that key signed before holds")
   void keyWithdrawn() throws IOException {
     ledger.done("make-key", "--role", "head nurse", "-o", ledger.path("nurse.key"));
     for (String role : new String[] {"lead", "quality lead"}) {
       String key = ledger.path(role.equals("lead") ? "lead.key" : "quality.key");
       ledger.done(
-          "ledger", "add-key", "--ledger", ledger.address(), "--role", "head nurse",
-          "--public-key", ledger.path("nurse.key.pub"), "--as", role, "--key", key);
+          "ledger",
+          "add-key",
+          "--ledger",
+          ledger.address(),
+          "--role",
+          "head nurse",
+          "--public-key",
+          ledger.path("nurse.key.pub"),
+          "--as",
+          role,
+          "--key",
+          key);
     }
     Run withdrawal =
         Run.of(
-            "ledger", "withdraw-key", "--ledger", ledger.address(), "--role", "lead",
-            "--because", "left the house", "--as", "quality lead",
-            "--key", ledger.path("quality.key"));
+            "ledger",
+            "withdraw-key",
+            "--ledger",
+            ledger.address(),
+            "--role",
+            "lead",
+            "--because",
+            "left the house",
+            "--as",
+            "quality lead",
+            "--key",
+            ledger.path("quality.key"));
     assertThat(withdrawal.code()).as(withdrawal.err()).isZero();
     assertThat(approve(later("9.2.0", "2027-12-01"), "lead", "lead.key").code()).isEqualTo(1);
     Run verified = ledger.run("verify");

@@ -84,20 +84,21 @@ class RetrospectCommandTest {
   void setAside() throws IOException {
     Run run = retrospect();
     assertThat(run.code()).as(run.err()).isEqualTo(1);
-    assertThat(run.out())
-        .contains("5 rows read = 3 judged + 2 set aside")
-        .contains("surgeon: ");
+    assertThat(run.out()).contains("5 rows read = 3 judged + 2 set aside").contains("surgeon: ");
     assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThan(81));
     assertThat(Files.readString(folder.resolve("cases.set-aside.csv")))
         .contains("`borken` is not a value of it")
         .contains("broken")
         .contains("07.02.2025");
     String aside = folder.resolve("cases.set-aside.csv").toString();
-    Golden.matches("retrospect.txt", run.out().replace(aside, "<set aside>").replaceAll("\\n +<set aside>", " <set aside>"));
+    Golden.matches(
+        "retrospect.txt",
+        run.out().replace(aside, "<set aside>").replaceAll("\\n +<set aside>", " <set aside>"));
   }
 
   @Test
-  @DisplayName("as JSON is laid out as its schema says, with the figures of an audit, each time the same")
+  @DisplayName(
+      "as JSON is laid out as its schema says, with the figures of an audit, each time the same")
   void json() throws IOException {
     Run run = retrospect("--format", "json", "--against", draft());
     fits("retrospect.schema.json", run.out());
@@ -114,7 +115,9 @@ class RetrospectCommandTest {
       String file = folder.resolve("report." + form).toString();
       assertThat(retrospect("-o", file, "--against", draft()).code()).isEqualTo(1);
       assertThat(retrospect("-o", file).code()).as("not replaced").isEqualTo(2);
-      assertThat(folder.resolve("cases.set-aside.csv")).as("refused before any work").doesNotExist();
+      assertThat(folder.resolve("cases.set-aside.csv"))
+          .as("refused before any work")
+          .doesNotExist();
     }
     assertThat(Files.readString(folder.resolve("report.html")))
         .contains("<svg", "side by side", "Decisions against a rule-out")
@@ -128,8 +131,7 @@ class RetrospectCommandTest {
         XSSFWorkbook workbook = new XSSFWorkbook(in)) {
       assertThat(workbook.getSheet("Side by side").getLastRowNum()).isGreaterThan(10);
       assertThat(workbook.getSheet("Judged otherwise")).isNotNull();
-      assertThat(workbook.getSheet("Against a rule-out").getRow(1).getCell(1))
-          .hasToString("row 3");
+      assertThat(workbook.getSheet("Against a rule-out").getRow(1).getCell(1)).hasToString("row 3");
     }
     assertThat(retrospect("--format", "xlsx").code()).isEqualTo(2);
   }
@@ -169,8 +171,16 @@ class RetrospectCommandTest {
     Path state = folder.resolve("state");
     Path aside = folder.resolve("aside.csv");
     String[] arguments = {
-      "retrospect", cases.toString(), "--format", "json", "--state", state.toString(),
-      "--state-every", "200", "--set-aside", aside.toString()
+      "retrospect",
+      cases.toString(),
+      "--format",
+      "json",
+      "--state",
+      state.toString(),
+      "--state-every",
+      "200",
+      "--set-aside",
+      aside.toString()
     };
     List<String> command =
         new ArrayList<>(

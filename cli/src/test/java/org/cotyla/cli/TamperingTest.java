@@ -71,10 +71,7 @@ class TamperingTest {
         .flatMap(
             database ->
                 tampering()
-                    .map(
-                        way ->
-                            Arguments.of(
-                                database, way.get()[0], way.get()[1], way.get()[2])));
+                    .map(way -> Arguments.of(database, way.get()[0], way.get()[1], way.get()[2])));
   }
 
   static Stream<Arguments> tampering() {
@@ -195,7 +192,11 @@ class TamperingTest {
               String other = advice(h, 6);
               h.sql("UPDATE ledger_document SET digest = 'x' WHERE digest = '" + one + "'");
               h.sql(
-                  "UPDATE ledger_document SET digest = '" + one + "' WHERE digest = '" + other + "'");
+                  "UPDATE ledger_document SET digest = '"
+                      + one
+                      + "' WHERE digest = '"
+                      + other
+                      + "'");
               h.sql("UPDATE ledger_document SET digest = '" + other + "' WHERE digest = 'x'");
             }),
         way(
@@ -341,11 +342,7 @@ class TamperingTest {
   @MethodSource("everywhere")
   @DisplayName("names the first entry that does not hold, and how")
   void namesTheFirst(
-      String database,
-      String what,
-      String first,
-      Consumer<Hands> tampering,
-      @TempDir Path folder)
+      String database, String what, String first, Consumer<Hands> tampering, @TempDir Path folder)
       throws IOException, SQLException {
     LedgerFile copy = whole(database).copyTo(folder);
     try {
@@ -363,7 +360,8 @@ class TamperingTest {
   }
 
   @Test
-  @DisplayName("says in JSON what the schema says, and the same each time, though it runs in parallel")
+  @DisplayName(
+      "says in JSON what the schema says, and the same each time, though it runs in parallel")
   void json(@TempDir Path folder) throws IOException, SQLException {
     LedgerFile copy = whole("SQLite").copyTo(folder);
     try (Hands hands = copy.hands()) {
@@ -375,8 +373,7 @@ class TamperingTest {
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.out()).contains("\"entry\": 5").contains("\"entry\": 6");
     for (Run any : List.of(run, whole("SQLite").run("verify", "--format", "json"))) {
-      try (InputStream in =
-          TidyJson.class.getResourceAsStream("verification.schema.json")) {
+      try (InputStream in = TidyJson.class.getResourceAsStream("verification.schema.json")) {
         assertThat(
                 SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                     .getSchema(in)

@@ -76,8 +76,8 @@ class StatisticsTest {
 
   /**
    * 50 lots of 200 wafers, worked with another program at
-   * rstudio-pubs-static.s3.amazonaws.com/1407303_7ebb081158c34b3a88f482fc0f8fac9c.html: a common share
-   * of 0.0357, 15.01184 defects as the upper limit and none as the lower.
+   * rstudio-pubs-static.s3.amazonaws.com/1407303_7ebb081158c34b3a88f482fc0f8fac9c.html: a common
+   * share of 0.0357, 15.01184 defects as the upper limit and none as the lower.
    */
   @Test
   @DisplayName("Control limits are those of a published example of 50 lots, cut off at nothing")
@@ -115,9 +115,10 @@ class StatisticsTest {
 
   /**
    * E. J. Freireich et al., Blood 21 (1963) 699-716, weeks of remission on 6-mercaptopurine, as
-   * worked in D. G. Kleinbaum and M. Klein, Survival Analysis; limits on the log-log scale. The data
-   * are those at rstudio-pubs-static.s3.amazonaws.com/1434825_b3600a2a460b48caadb66dbfb4891e2c.html
-   * and so is the median of 23; the table of limits is from memory.
+   * worked in D. G. Kleinbaum and M. Klein, Survival Analysis; limits on the log-log scale. The
+   * data are those at
+   * rstudio-pubs-static.s3.amazonaws.com/1434825_b3600a2a460b48caadb66dbfb4891e2c.html and so is
+   * the median of 23; the table of limits is from memory.
    */
   @Test
   @DisplayName("Kaplan-Meier is that of the 6-mercaptopurine remissions, with its limits")

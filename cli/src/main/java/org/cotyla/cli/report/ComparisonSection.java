@@ -70,9 +70,7 @@ final class ComparisonSection {
             .collect(Collectors.toSet());
     return lines.stream()
         .filter(line -> !line.by().isEmpty() && !line.by().equals(Dimension.MONTH.word()))
-        .filter(
-            line ->
-                line.ranking().equals(AuditTotals.WHOLE) || !ofTheWhole.contains(line.by()))
+        .filter(line -> line.ranking().equals(AuditTotals.WHOLE) || !ofTheWhole.contains(line.by()))
         .filter(line -> !line.isAlike())
         .toList();
   }
