@@ -21,7 +21,9 @@ class StatisticsTest {
 
   /**
    * R. G. Newcombe, Two-sided confidence intervals for the single proportion, Statistics in
-   * Medicine 17 (1998) 857-872, table I, score method without continuity correction.
+   * Medicine 17 (1998) 857-872, table I, method 3 (score, without continuity correction). The paper
+   * itself was not at hand; the four intervals stand with that reference in the tests of several
+   * independent public programs.
    */
   @ParameterizedTest(name = "{0} of {1}: {2} to {3}")
   @CsvSource({
@@ -48,7 +50,9 @@ class StatisticsTest {
 
   /**
    * NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.3.2 Proportions control charts: 30 wafers
-   * of 50 chips each.
+   * of 50 chips each. The common share of 0.2313 is quoted from it in print
+   * (quesba.com/questions/application-p-chart-given-nist-sematech-e-handbook-statistical-methods-1745595);
+   * the limits are from memory of the handbook and follow from its formula.
    */
   @Test
   @DisplayName("Control limits are those of the handbook's example of 30 wafers")
@@ -70,6 +74,29 @@ class StatisticsTest {
         .containsExactly("15", "23");
   }
 
+  /**
+   * 50 lots of 200 wafers, worked with another program at
+   * rstudio-pubs-static.s3.amazonaws.com/1407303_7ebb081158c34b3a88f482fc0f8fac9c.html: a common
+   * share of 0.0357, 15.01184 defects as the upper limit and none as the lower.
+   */
+  @Test
+  @DisplayName("Control limits are those of a published example of 50 lots, cut off at nothing")
+  void controlLimitsOfLots() {
+    int[] defects = {
+      8, 7, 11, 3, 6, 11, 4, 4, 5, 8, 8, 6, 7, 6, 10, 7, 9, 5, 6, 8, 8, 10, 4, 11, 4, 11, 6, 6, 9,
+      5, 4, 7, 5, 7, 8, 5, 10, 9, 7, 9, 4, 9, 4, 7, 11, 8, 10, 8, 7, 5
+    };
+    ControlChart chart =
+        ControlChart.of(
+            IntStream.range(0, defects.length)
+                .mapToObj(i -> new ControlChart.Sample("" + (i + 1), defects[i], 200))
+                .toList());
+    assertThat(chart.centre()).isCloseTo(0.0357, within(1e-12));
+    assertThat(chart.points().get(0).upper() * 200).isCloseTo(15.01184, within(5e-6));
+    assertThat(chart.points().get(0).lower()).isZero();
+    assertThat(chart.points()).noneMatch(ControlChart.Point::isBeyond);
+  }
+
   @Test
   @DisplayName("A smaller sample has wider limits, and few expected are told")
   void limitsWidenAsSamplesGetSmaller() {
@@ -88,7 +115,10 @@ class StatisticsTest {
 
   /**
    * E. J. Freireich et al., Blood 21 (1963) 699-716, weeks of remission on 6-mercaptopurine, as
-   * worked in D. G. Kleinbaum and M. Klein, Survival Analysis; limits on the log-log scale.
+   * worked in D. G. Kleinbaum and M. Klein, Survival Analysis; limits on the log-log scale. The
+   * data are those at
+   * rstudio-pubs-static.s3.amazonaws.com/1434825_b3600a2a460b48caadb66dbfb4891e2c.html and so is
+   * the median of 23; the table of limits is from memory.
    */
   @Test
   @DisplayName("Kaplan-Meier is that of the 6-mercaptopurine remissions, with its limits")
@@ -122,9 +152,36 @@ class StatisticsTest {
       assertThat(step.lower()).isCloseTo(published[i][4], THREE_DIGITS);
       assertThat(step.upper()).isCloseTo(published[i][5], THREE_DIGITS);
     }
+    assertThat(survival.steps().stream().filter(step -> step.free() <= 0.5).findFirst())
+        .hasValueSatisfying(median -> assertThat(median.days()).isEqualTo(23));
     assertThat(survival.atRisk(6)).isEqualTo(21);
     assertThat(survival.atRisk(10)).isEqualTo(15);
     assertThat(survival.atRisk(36)).isZero();
+  }
+
+  /**
+   * The same trial's 21 children on placebo, none censored, as listed with their limits at
+   * data.princeton.edu/eco572/KaplanMeier.html (first two times).
+   */
+  @Test
+  @DisplayName("Kaplan-Meier and its limits are those of the same trial's placebo group")
+  void kaplanMeierOfPlacebo() {
+    List<Followed> followed = new ArrayList<>();
+    for (int event :
+        new int[] {1, 1, 2, 2, 3, 4, 4, 5, 5, 8, 8, 8, 8, 11, 11, 12, 12, 15, 17, 22, 23}) {
+      followed.add(new Followed(event, true));
+    }
+    Survival survival = Survival.of(followed);
+    double[][] published = {{1, 21, 2, 0.9048, 0.6700, 0.9753}, {2, 19, 2, 0.8095, 0.5689, 0.9239}};
+    for (int i = 0; i < published.length; i++) {
+      Survival.Step step = survival.steps().get(i);
+      assertThat(step.days()).isEqualTo((long) published[i][0]);
+      assertThat(step.atRisk()).isEqualTo((long) published[i][1]);
+      assertThat(step.events()).isEqualTo((long) published[i][2]);
+      assertThat(step.free()).isCloseTo(published[i][3], FOUR_DIGITS);
+      assertThat(step.lower()).isCloseTo(published[i][4], FOUR_DIGITS);
+      assertThat(step.upper()).isCloseTo(published[i][5], FOUR_DIGITS);
+    }
   }
 
   @Test

@@ -239,6 +239,7 @@ class LedgerAuditTest {
               .getSchema(new String(schema.readAllBytes(), StandardCharsets.UTF_8));
       assertThat(read.validate(json, InputFormat.JSON)).isEmpty();
     }
-    assertThat(AuditWorkbook.write(AuditTables.of(report))).isEqualTo(AuditWorkbook.write(AuditTables.of(report)));
+    assertThat(AuditWorkbook.write(AuditTables.of(report)))
+        .isEqualTo(AuditWorkbook.write(AuditTables.of(report)));
   }
 }
