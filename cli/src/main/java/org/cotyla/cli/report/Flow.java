@@ -22,7 +22,7 @@ import org.cotyla.value.PossibleValues;
 final class Flow {
 
   private static final double WIDTH = 328;
-  private static final double PAD = 6;
+  private static final double PAD = 5;
   private static final double LABEL = 52;
   private static final double LINE = 13.125;
   private static final int MOST_TURNS = 6;
@@ -178,7 +178,7 @@ final class Flow {
   }
 
   private static double gap(List<String> turn) {
-    return Math.max(18, turn.size() * LINE + 12);
+    return Math.max(15, turn.size() * LINE + 9);
   }
 
   private double plan(Drawing drawing, Plan plan, double y, boolean isFirst) {
@@ -212,7 +212,7 @@ final class Flow {
     drawing.line(22, y, 22, end - 2, Palette.INK, 1.4);
     String tip = "M 22 " + Drawing.number(end) + " l -4.5 -8 l 9 0 z";
     drawing.path(tip, Palette.INK.hex(), Palette.INK, 0.5, false);
-    drawing.lines(36, y + 13, turn, Drawing.SMALL, Palette.INK, Anchor.START);
+    drawing.lines(36, y + 12, turn, Drawing.SMALL, Palette.INK, Anchor.START);
     return end;
   }
 

@@ -9,7 +9,7 @@ import org.cotyla.evaluate.RankingResult;
 final class RankingSection {
 
   private static final int MOST = 3;
-  private static final int MOST_NAMED = 4;
+  private static final int MOST_NAMED = 3;
 
   private final Sheet sheet;
   private final Markup markup;
