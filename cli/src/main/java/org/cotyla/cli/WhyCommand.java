@@ -51,13 +51,14 @@ final class WhyCommand implements Callable<Integer> {
     Optional<AskedOption> option = faults.of(() -> asked.find(engine.protocol()));
     faults.refuseIfAny();
     Why why = Why.of(advice.orElseThrow(), option.orElseThrow());
-    terminal.out().print(answer.asJson() ? WhyJson.write(why) : text(engine, why));
+    Optional<SmallestChange> change = toComeFirst(engine, why);
+    terminal.out().print(answer.asJson() ? WhyJson.write(why, change) : text(why, change));
     return why.recommendation().faults().isEmpty() ? Main.DONE : Main.FAULTS;
   }
 
-  private String text(Engine engine, Why why) {
+  private String text(Why why, Optional<SmallestChange> change) {
     return new WhyAnswer(answer.width(), answer.style(terminal))
-        .write(why, toComeFirst(engine, why), LocalDate.now(terminal.clock()));
+        .write(why, change, LocalDate.now(terminal.clock()));
   }
 
   /** What would have to be true, where another option is or may be first. */

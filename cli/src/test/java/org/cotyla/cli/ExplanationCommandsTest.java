@@ -2,6 +2,8 @@ package org.cotyla.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -60,6 +62,23 @@ class ExplanationCommandsTest {
     assertThat(Run.of(command, SHIPPED, argument, "--format", "json")).isEqualTo(run);
     String other = run.out().replaceFirst("\"caution\"", "\"other\"");
     assertThat(schema(schema).validate(other, InputFormat.JSON)).isNotEmpty();
+  }
+
+  @Test
+  @DisplayName("say in JSON, as in text, what would have to be true for an option to come first")
+  void toComeFirst() throws IOException {
+    JsonNode behind = answer("why", "cup-cage").at("/toComeFirst");
+    JsonNode alone = answer("smallest-change", "construct=cup-cage");
+    assertThat(behind.at("/ways")).isNotEmpty().isEqualTo(alone.at("/ways"));
+    assertThat(behind.at("/findingsAtMost")).isEqualTo(alone.at("/findingsAtMost"));
+    assertThat(behind.at("/end")).isEqualTo(alone.at("/end"));
+    // What is first for certain needs nothing.
+    assertThat(answer("why", "large head").has("toComeFirst")).isFalse();
+  }
+
+  private static JsonNode answer(String command, String argument) throws IOException {
+    return new ObjectMapper()
+        .readTree(Run.of(command, SHIPPED, argument, "--format", "json").out());
   }
 
   @Test

@@ -9,11 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
-import org.cotyla.explain.Premise;
 import org.cotyla.explain.Supposition;
 import org.cotyla.explain.WhatIf;
 import org.cotyla.explain.Why;
 import org.cotyla.explain.WhyNot;
+import org.cotyla.explore.Goal;
+import org.cotyla.explore.Goals;
+import org.cotyla.explore.SmallestChange;
+import org.cotyla.explore.WhatMatters;
 import org.cotyla.expression.FormulaLibrary;
 import org.cotyla.finding.Case;
 import org.cotyla.json.CaseJson;
@@ -35,26 +38,27 @@ class ExplanationExampleTest {
     // README from here
     Case given = CaseJson.read(json);
     Recommendation advice = engine.evaluate(given);
-
-    Why why = Why.of(advice, "cup cage");
+    Why why = Why.of(advice, "cup-cage");
     why.votes().forEach(row -> printed.add(row.points() + " " + row.row().because()));
-    for (Premise premise : why.premises()) {
-      premise.names().forEach(name -> printed.add("rests on " + name.name()));
-    }
-
     WhyNot whyNot = WhyNot.of(engine, advice, "hemispherical cup");
     whyNot.rulings().stream()
         .flatMap(ruling -> ruling.lifts().stream())
         .forEach(lift -> printed.add(lift.field().name() + " as " + lift.values().plain()));
-
     WhatIf whatIf =
         WhatIf.of(engine, given, List.of(Supposition.written("hip centre migration", "1.2 cm")));
     whatIf.comparison().decisions().forEach(change -> printed.add(change.table().name()));
+    WhatMatters.of(engine, advice)
+        .data()
+        .forEach(one -> printed.add(one.datum().field().name() + ": " + one.cannotMatter()));
+    Goal goal = Goals.one(engine.protocol(), "construct=cup-cage");
+    SmallestChange.of(engine, advice, goal, 2).sets().stream()
+        .flatMap(way -> way.moves().stream())
+        .forEach(move -> printed.add(move.before().field().name() + " to " + move.to().plain()));
     // README to here
     assertThat(printed)
         .contains("2 A cage over the cup protects it while bone grows in.")
-        .contains("rests on defect class", "rests on hip centre migration")
-        .contains("defect contained as yes", "Defect class");
+        .contains(
+            "defect contained as yes", "Defect class", "d dimer: true", "host bone contact to 29");
     assertThat(why.addsUp()).isTrue();
   }
 }

@@ -50,22 +50,40 @@ class ReadmeTest {
     advice.firings().forEach(row -> printed.add(row.row().id() + " " + row.row().because()));
     // README to here
     assertThat(printed).contains("hangs on missing data").hasSizeGreaterThan(50);
-    assertThat(block("```java")).isEqualTo(ownLines());
+  }
+
+  @Test
+  @DisplayName("shows no Java but lines of tests that run, each such block once and in this order")
+  void java() throws IOException {
+    assertThat(blocks("```java"))
+        .containsExactly(tested(ReadmeTest.class), tested(ExplanationExampleTest.class));
   }
 
   private static List<String> block(String fence) throws IOException {
-    List<String> lines = Files.readAllLines(Run.HOME.resolve("README.md"));
-    int start = lines.indexOf(fence) + 1;
-    assertThat(start).as("a block that starts with %s", fence).isPositive();
-    List<String> rest = lines.subList(start, lines.size());
-    return rest.subList(0, rest.indexOf("```"));
+    return blocks(fence).get(0);
   }
 
-  private static List<String> ownLines() throws IOException {
-    Path source = Run.HOME.resolve("cli/src/test/java/org/cotyla/cli/ReadmeTest.java");
+  /** Every block of the README that starts with the fence. */
+  private static List<List<String>> blocks(String fence) throws IOException {
+    List<List<String>> blocks = new ArrayList<>();
+    List<String> rest = Files.readAllLines(Run.HOME.resolve("README.md"));
+    while (rest.contains(fence)) {
+      rest = rest.subList(rest.indexOf(fence) + 1, rest.size());
+      blocks.add(rest.subList(0, rest.indexOf("```")));
+    }
+    assertThat(blocks).as("blocks that start with %s", fence).isNotEmpty();
+    return blocks;
+  }
+
+  /** The lines between the marks of a test, as they stand in its source. */
+  private static List<String> tested(Class<?> test) throws IOException {
+    Path source =
+        Run.HOME.resolve("cli/src/test/java/" + test.getName().replace('.', '/') + ".java");
     List<String> lines = Files.readAllLines(source);
     int from = lines.indexOf("    // README from here") + 1;
     int to = lines.indexOf("    // README to here");
-    return lines.subList(from, to).stream().map(line -> line.substring(4)).toList();
+    return lines.subList(from, to).stream()
+        .map(line -> line.isEmpty() ? line : line.substring(4))
+        .toList();
   }
 }

@@ -6,9 +6,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The command report")
 class ReportCommandTest {
@@ -56,6 +61,36 @@ class ReportCommandTest {
     byte[] bytes = Files.readAllBytes(byName);
     assertThat(new String(bytes, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
     assertThat(Files.readAllBytes(byFormat)).isEqualTo(bytes);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"discontinuity/chronic-everything-gone", "instability/abductors-absent-new-cup"})
+  @DisplayName("says on its first sheet what, why, what if not, and with what kit")
+  void firstSheet(String name) throws IOException {
+    Path file = folder.resolve("plan.pdf");
+    Run.of("report", CASES.resolve(name + ".json").toString(), "-o", file.toString());
+    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(file))) {
+      PDFTextStripper first = new PDFTextStripper();
+      first.setEndPage(1);
+      assertThat(first.getText(document))
+          .contains("What the findings point to", "Points for and against", "ruled out")
+          .contains("Cautions", "Plan A, B and C", "Kit and lead times", "Cell salvage");
+    }
+  }
+
+  @Test
+  @DisplayName("gives no reason of a row that only may match, and names units for people")
+  void openAndUnits() {
+    Path given = CASES.resolve("incomplete/almost-nothing-known.json");
+    String page = Run.of("report", given.toString()).out();
+    String decision = page.substring(0, page.indexOf("Points for and against"));
+    assertThat(decision)
+        .contains("18 rows may still match. Hangs on: hip centre migration")
+        .doesNotContain("the full picture of 3B")
+        .contains("inclination 40°; anteversion from 15, 20, 25 or 30°")
+        .doesNotContain("deg");
+    assertThat(page).doesNotContain(", 1 points");
   }
 
   @Test

@@ -9,7 +9,6 @@ import org.cotyla.finding.Findings;
 import org.cotyla.value.Interval;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
-import org.jspecify.annotations.Nullable;
 
 /** Writes findings as a case that can be read again; what is not recorded is left out. */
 final class CaseWriter {
@@ -50,34 +49,22 @@ final class CaseWriter {
   private void values(ValueSet values) throws IOException {
     List<Interval> parts = values.parts();
     if (values.isFinite() && parts.size() == 1) {
-      scalar(parts.get(0).low());
+      ScalarJson.value(json, parts.get(0).low());
     } else if (values.isFinite()) {
       json.writeStartObject();
       json.writeArrayFieldStart("one of");
       for (Value value : values.values()) {
-        scalar(value);
+        ScalarJson.value(json, value);
       }
       json.writeEndArray();
       json.writeEndObject();
     } else {
       json.writeStartObject();
       json.writeFieldName("low");
-      scalar(parts.get(0).low());
+      ScalarJson.value(json, parts.get(0).low());
       json.writeFieldName("high");
-      scalar(parts.get(0).high());
+      ScalarJson.value(json, parts.get(0).high());
       json.writeEndObject();
-    }
-  }
-
-  private void scalar(@Nullable Value value) throws IOException {
-    if (value == null) {
-      json.writeNull();
-    } else if (value instanceof Value.NumberValue) {
-      json.writeNumber(value.plain());
-    } else if (value instanceof Value.YesNoValue yesNo) {
-      json.writeBoolean(yesNo.yes());
-    } else {
-      json.writeString(value.plain());
     }
   }
 }

@@ -2,7 +2,6 @@ package org.cotyla.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.List;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
@@ -10,49 +9,20 @@ import org.cotyla.evaluate.Recommendation;
 import org.cotyla.explain.Premise;
 import org.cotyla.explain.Reason;
 import org.cotyla.expression.Symbol;
-import org.cotyla.protocol.About;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.PossibleValues;
-import org.cotyla.value.Value;
 
-/** Writes what all explanations share: whose answer it is, options, rows and what they rest on. */
+/** Writes what all explanations share: options, rows and what they rest on. */
 final class ExplanationWriter {
 
   private final JsonGenerator json;
-  private final Recommendation advice;
   private final DecisionWriter rows;
   private final ValuesJson values;
 
   ExplanationWriter(JsonGenerator json, Recommendation advice) {
     this.json = json;
-    this.advice = advice;
     this.values = new ValuesJson(json);
     this.rows = new DecisionWriter(json, values, advice.protocol());
-  }
-
-  /** The format, the caution, the protocol and the engine, in an object that stays open. */
-  void head(int format) throws IOException {
-    About about = advice.protocol().about();
-    json.writeStartObject();
-    json.writeNumberField("format", format);
-    json.writeStringField("caution", advice.caution());
-    json.writeObjectFieldStart("protocol");
-    json.writeStringField("identifier", about.identifier());
-    json.writeStringField("title", about.title());
-    json.writeStringField("version", about.version());
-    json.writeStringField("status", about.status().word());
-    json.writeStringField("digest", advice.protocolDigest());
-    json.writeEndObject();
-    json.writeStringField("engineVersion", advice.identity().engineVersion());
-  }
-
-  void theCase(String name, Recommendation of) throws IOException {
-    json.writeObjectFieldStart(name);
-    json.writeStringField("title", of.findings().title());
-    json.writeStringField("stage", of.findings().stage());
-    json.writeStringField("digest", of.identity().caseDigest());
-    json.writeNumberField("faults", of.faults().size());
-    json.writeEndObject();
   }
 
   void option(String name, RankedOption option) throws IOException {
@@ -62,11 +32,11 @@ final class ExplanationWriter {
     json.writeStringField("availability", option.availability().word());
     json.writeBooleanField("canBeFirst", option.canBeFirst());
     json.writeObjectFieldStart("points");
-    number("now", option.points().now());
-    number("least", option.points().least());
-    number("most", option.points().most());
+    ScalarJson.number(json, "now", option.points().now());
+    ScalarJson.number(json, "least", option.points().least());
+    ScalarJson.number(json, "most", option.points().most());
     json.writeEndObject();
-    strings("tiedWith", option.tiedWith());
+    ScalarJson.strings(json, "tiedWith", option.tiedWith());
     json.writeEndObject();
   }
 
@@ -83,7 +53,7 @@ final class ExplanationWriter {
   /** A row's effect and the row itself, in an object that is open. */
   void reason(Reason reason) throws IOException {
     json.writeStringField("effect", reason.effect().word());
-    number("points", reason.points());
+    ScalarJson.number(json, "points", reason.points());
     json.writeBooleanField("certain", reason.isCertain());
     json.writeFieldName("row");
     rows.firing(reason.contribution().firing());
@@ -94,8 +64,8 @@ final class ExplanationWriter {
     for (Premise premise : premises) {
       json.writeStartObject();
       premise(premise);
-      strings("names", names(premise.names()));
-      strings("restsOn", names(premise.restsOn()));
+      ScalarJson.strings(json, "names", names(premise.names()));
+      ScalarJson.strings(json, "restsOn", names(premise.restsOn()));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -156,18 +126,5 @@ final class ExplanationWriter {
   void possible(PossibleValues possible, Symbol symbol) throws IOException {
     json.writeFieldName("possible");
     values.write(possible, symbol);
-  }
-
-  void number(String name, BigDecimal number) throws IOException {
-    json.writeFieldName(name);
-    json.writeNumber(Value.of(number).plain());
-  }
-
-  void strings(String name, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
   }
 }

@@ -2,12 +2,10 @@ package org.cotyla.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
 import org.cotyla.evaluate.Contribution;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankingResult;
 import org.cotyla.protocol.Row;
-import org.cotyla.value.Value;
 
 /** Writes a ranking: every option with its points and each row that speaks for or against it. */
 final class RankingWriter {
@@ -40,9 +38,9 @@ final class RankingWriter {
     json.writeStringField("availability", option.availability().word());
     json.writeBooleanField("canBeFirst", option.canBeFirst());
     json.writeObjectFieldStart("points");
-    number("now", option.points().now());
-    number("least", option.points().least());
-    number("most", option.points().most());
+    ScalarJson.number(json, "now", option.points().now());
+    ScalarJson.number(json, "least", option.points().least());
+    ScalarJson.number(json, "most", option.points().most());
     json.writeEndObject();
     json.writeArrayFieldStart("tiedWith");
     for (String other : option.tiedWith()) {
@@ -73,7 +71,7 @@ final class RankingWriter {
     json.writeStringField("row", row.id());
     json.writeStringField("cell", row.at().plain());
     json.writeStringField("effect", contribution.effect().word());
-    number("points", contribution.points());
+    ScalarJson.number(json, "points", contribution.points());
     json.writeBooleanField("certain", contribution.isCertain());
     json.writeStringField("because", row.because());
     json.writeArrayFieldStart("sources");
@@ -82,10 +80,5 @@ final class RankingWriter {
     }
     json.writeEndArray();
     json.writeEndObject();
-  }
-
-  private void number(String name, BigDecimal number) throws IOException {
-    json.writeFieldName(name);
-    json.writeNumber(Value.of(number).plain());
   }
 }

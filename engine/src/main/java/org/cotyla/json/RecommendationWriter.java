@@ -2,7 +2,6 @@ package org.cotyla.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.List;
 import java.util.Map;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Fault;
@@ -12,7 +11,6 @@ import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finding.Datum;
 import org.cotyla.issue.CellRef;
 import org.cotyla.issue.Issue;
-import org.cotyla.protocol.About;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.value.PossibleValues;
 
@@ -35,10 +33,8 @@ final class RecommendationWriter {
 
   void write() throws IOException {
     json.writeStartObject();
-    json.writeNumberField("format", RecommendationJson.FORMAT);
-    json.writeStringField("caution", advice.caution());
-    protocol(advice.protocol().about());
-    json.writeStringField("engineVersion", advice.identity().engineVersion());
+    HeadJson.start(json, RecommendationJson.FORMAT, advice);
+    HeadJson.engine(json, advice);
     theCase();
     json.writeArrayFieldStart("faults");
     for (Fault fault : advice.faults()) {
@@ -66,16 +62,6 @@ final class RecommendationWriter {
       remark(remark);
     }
     json.writeEndArray();
-    json.writeEndObject();
-  }
-
-  private void protocol(About about) throws IOException {
-    json.writeObjectFieldStart("protocol");
-    json.writeStringField("identifier", about.identifier());
-    json.writeStringField("title", about.title());
-    json.writeStringField("version", about.version());
-    json.writeStringField("status", about.status().word());
-    json.writeStringField("digest", advice.identity().protocolDigest());
     json.writeEndObject();
   }
 
@@ -112,7 +98,7 @@ final class RecommendationWriter {
     json.writeStringField("code", fault.code());
     json.writeStringField("decision", fault.decision());
     json.writeStringField("message", fault.message());
-    strings("cells", fault.rows().stream().map(CellRef::plain).toList());
+    ScalarJson.strings(json, "cells", fault.rows().stream().map(CellRef::plain).toList());
     json.writeEndObject();
   }
 
@@ -139,9 +125,9 @@ final class RecommendationWriter {
     json.writeStartObject();
     json.writeStringField("field", missing.datum().field().name());
     json.writeBooleanField("mayMatter", missing.mayMatter());
-    strings("mayChangeFirst", missing.mayChangeFirst());
-    strings("mayChange", missing.mayChange());
-    strings("mayChangePoints", missing.mayChangePoints());
+    ScalarJson.strings(json, "mayChangeFirst", missing.mayChangeFirst());
+    ScalarJson.strings(json, "mayChange", missing.mayChange());
+    ScalarJson.strings(json, "mayChangePoints", missing.mayChangePoints());
     json.writeEndObject();
   }
 
@@ -155,13 +141,5 @@ final class RecommendationWriter {
       json.writeStringField("help", remark.help().get());
     }
     json.writeEndObject();
-  }
-
-  private void strings(String name, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
   }
 }

@@ -2,7 +2,6 @@ package org.cotyla.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
 import org.cotyla.evaluate.MissingDatum;
 import org.cotyla.evaluate.Recommendation;
@@ -11,7 +10,6 @@ import org.cotyla.explain.DecisionChange;
 import org.cotyla.explain.RankingChange;
 import org.cotyla.explain.Replan;
 import org.cotyla.json.RecordedPlan.Origin;
-import org.cotyla.protocol.About;
 import org.cotyla.protocol.Field;
 
 /** Writes a plan that was run again, part by part. */
@@ -32,15 +30,13 @@ final class ReplanWriter {
   void write(Optional<Origin> origin) throws IOException {
     Recommendation after = comparison.after();
     json.writeStartObject();
-    json.writeNumberField("format", ReplanJson.FORMAT);
-    json.writeStringField("caution", after.caution());
-    protocol(after);
-    json.writeStringField("engineVersion", after.identity().engineVersion());
+    HeadJson.start(json, ReplanJson.FORMAT, after);
+    HeadJson.engine(json, after);
     if (origin.isPresent()) {
       origin(origin.get());
     }
-    theCase("before", comparison.before());
-    theCase("after", after);
+    HeadJson.theCase(json, "before", comparison.before());
+    HeadJson.theCase(json, "after", after);
     findings();
     json.writeBooleanField("changesAnything", comparison.changesAnything());
     json.writeArrayFieldStart("rankings");
@@ -57,17 +53,6 @@ final class ReplanWriter {
     json.writeEndObject();
   }
 
-  private void protocol(Recommendation after) throws IOException {
-    About about = after.protocol().about();
-    json.writeObjectFieldStart("protocol");
-    json.writeStringField("identifier", about.identifier());
-    json.writeStringField("title", about.title());
-    json.writeStringField("version", about.version());
-    json.writeStringField("status", about.status().word());
-    json.writeStringField("digest", after.protocolDigest());
-    json.writeEndObject();
-  }
-
   private void origin(Origin origin) throws IOException {
     json.writeObjectFieldStart("planMadeWith");
     json.writeStringField("identifier", origin.identifier());
@@ -78,18 +63,9 @@ final class ReplanWriter {
     json.writeEndObject();
   }
 
-  private void theCase(String name, Recommendation advice) throws IOException {
-    json.writeObjectFieldStart(name);
-    json.writeStringField("title", advice.findings().title());
-    json.writeStringField("stage", advice.findings().stage());
-    json.writeStringField("digest", advice.identity().caseDigest());
-    json.writeNumberField("faults", advice.faults().size());
-    json.writeEndObject();
-  }
-
   private void findings() throws IOException {
     changes.findings(comparison.findings());
-    strings("restated", replan.restated().stream().map(Field::name).toList());
+    ScalarJson.strings(json, "restated", replan.restated().stream().map(Field::name).toList());
   }
 
   private void open() throws IOException {
@@ -98,19 +74,11 @@ final class ReplanWriter {
       if (missing.mayMatter()) {
         json.writeStartObject();
         json.writeStringField("field", missing.datum().field().name());
-        strings("mayChangeFirst", missing.mayChangeFirst());
-        strings("mayChange", missing.mayChange());
-        strings("mayChangePoints", missing.mayChangePoints());
+        ScalarJson.strings(json, "mayChangeFirst", missing.mayChangeFirst());
+        ScalarJson.strings(json, "mayChange", missing.mayChange());
+        ScalarJson.strings(json, "mayChangePoints", missing.mayChangePoints());
         json.writeEndObject();
       }
-    }
-    json.writeEndArray();
-  }
-
-  private void strings(String name, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String text : texts) {
-      json.writeString(text);
     }
     json.writeEndArray();
   }

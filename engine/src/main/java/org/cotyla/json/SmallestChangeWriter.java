@@ -32,6 +32,12 @@ final class SmallestChangeWriter {
     json.writeStringField("is", change.goal().wanted());
     json.writeEndObject();
     json.writeBooleanField("reachedAlready", change.isReached());
+    ways(change);
+    json.writeEndObject();
+  }
+
+  /** The bound, how far the list goes, and each way, in an object that is open. */
+  void ways(SmallestChange change) throws IOException {
     json.writeNumberField("findingsAtMost", change.atMost());
     json.writeStringField("end", change.end().name().toLowerCase(Locale.ROOT));
     json.writeArrayFieldStart("ways");
@@ -43,7 +49,6 @@ final class SmallestChangeWriter {
       json.writeEndObject();
     }
     json.writeEndArray();
-    json.writeEndObject();
   }
 
   private void moves(String name, List<Move> moves) throws IOException {

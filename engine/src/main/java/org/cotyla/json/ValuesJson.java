@@ -9,7 +9,6 @@ import org.cotyla.value.Interval;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
-import org.jspecify.annotations.Nullable;
 
 /** Writes what a datum can be: one value, a list of values, or intervals; and whether nothing. */
 final class ValuesJson {
@@ -26,13 +25,13 @@ final class ValuesJson {
     json.writeBooleanField("certain", possible.isCertain());
     if (possible.isCertain()) {
       json.writeFieldName("value");
-      value(possible.single().orElse(null));
+      ScalarJson.value(json, possible.single().orElse(null));
     } else {
       ValueSet values = possible.values();
       if (values.isFinite()) {
         json.writeArrayFieldStart("oneOf");
         for (Value value : values.values().stream().sorted(orderOf(symbol)).toList()) {
-          value(value);
+          ScalarJson.value(json, value);
         }
       } else {
         json.writeArrayFieldStart("intervals");
@@ -55,23 +54,11 @@ final class ValuesJson {
   private void interval(Interval interval) throws IOException {
     json.writeStartObject();
     json.writeFieldName("low");
-    value(interval.low());
+    ScalarJson.value(json, interval.low());
     json.writeBooleanField("lowIncluded", interval.lowIncluded());
     json.writeFieldName("high");
-    value(interval.high());
+    ScalarJson.value(json, interval.high());
     json.writeBooleanField("highIncluded", interval.highIncluded());
     json.writeEndObject();
-  }
-
-  private void value(@Nullable Value value) throws IOException {
-    if (value == null) {
-      json.writeNull();
-    } else if (value instanceof Value.NumberValue) {
-      json.writeNumber(value.plain());
-    } else if (value instanceof Value.YesNoValue yesNo) {
-      json.writeBoolean(yesNo.yes());
-    } else {
-      json.writeString(value.plain());
-    }
   }
 }

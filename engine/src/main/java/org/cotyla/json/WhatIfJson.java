@@ -27,12 +27,13 @@ public final class WhatIfJson {
 
   private static void write(JsonGenerator json, WhatIf whatIf) throws IOException {
     Comparison comparison = whatIf.comparison();
-    ExplanationWriter parts = new ExplanationWriter(json, comparison.after());
     ChangeWriter changes = new ChangeWriter(json, new ValuesJson(json));
-    parts.head(FORMAT);
-    parts.theCase("before", comparison.before());
-    parts.theCase("after", comparison.after());
-    parts.strings("supposed", whatIf.changed().stream().map(Field::name).toList());
+    json.writeStartObject();
+    HeadJson.start(json, FORMAT, comparison.after());
+    HeadJson.engine(json, comparison.after());
+    HeadJson.theCase(json, "before", comparison.before());
+    HeadJson.theCase(json, "after", comparison.after());
+    ScalarJson.strings(json, "supposed", whatIf.changed().stream().map(Field::name).toList());
     changes.findings(comparison.findings());
     json.writeBooleanField("changesAnything", comparison.changesAnything());
     json.writeArrayFieldStart("rankings");
@@ -45,7 +46,8 @@ public final class WhatIfJson {
       changes.decision(decision);
     }
     json.writeEndArray();
-    parts.strings("remarks", comparison.after().remarks().stream().map(Issue::plain).toList());
+    ScalarJson.strings(
+        json, "remarks", comparison.after().remarks().stream().map(Issue::plain).toList());
     json.writeEndObject();
   }
 }

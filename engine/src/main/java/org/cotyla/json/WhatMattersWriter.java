@@ -61,7 +61,7 @@ final class WhatMattersWriter {
       json.writeStartObject();
       facet(reach.facet());
       json.writeStringField("verdict", word(reach.verdict()));
-      HeadJson.strings(json, "among", reach.among());
+      ScalarJson.strings(json, "among", reach.among());
       if (reach.witness().isPresent()) {
         Reach.Witness witness = reach.witness().get();
         json.writeBooleanField("byItself", reach.byItself());

@@ -1,6 +1,8 @@
 package org.cotyla.json;
 
+import java.util.Optional;
 import org.cotyla.explain.Why;
+import org.cotyla.explore.SmallestChange;
 
 /**
  * Writes how an option got its place as JSON, laid out as {@code why.schema.json} says. The same
@@ -13,20 +15,29 @@ public final class WhyJson {
 
   private WhyJson() {}
 
-  /** The explanation as JSON text, indented, with a line end at its end. */
-  public static String write(Why why) {
+  /**
+   * The explanation as JSON text, indented, with a line end at its end.
+   *
+   * @param change what would have to be true for the option to come first, when it does not
+   */
+  public static String write(Why why, Optional<SmallestChange> change) {
     return TidyJson.of(
         json -> {
           ExplanationWriter parts = new ExplanationWriter(json, why.recommendation());
-          parts.head(FORMAT);
-          parts.theCase("case", why.recommendation());
+          json.writeStartObject();
+          HeadJson.write(json, FORMAT, why.recommendation());
           json.writeStringField("ranking", why.ranking().ranking().name());
           json.writeNumberField("options", why.ranking().options().size());
           json.writeBooleanField("firstIsCertain", why.ranking().firstIsCertain());
           parts.option("option", why.option());
           parts.reasons("reasons", why.reasons());
-          parts.number("sum", why.sum());
+          ScalarJson.number(json, "sum", why.sum());
           json.writeBooleanField("addsUp", why.addsUp());
+          if (change.isPresent()) {
+            json.writeObjectFieldStart("toComeFirst");
+            new SmallestChangeWriter(json).ways(change.get());
+            json.writeEndObject();
+          }
           parts.premises(why.premises());
           json.writeEndObject();
         });

@@ -35,8 +35,8 @@ public final class WhyNotJson {
   }
 
   private void write() throws IOException {
-    parts.head(FORMAT);
-    parts.theCase("case", whyNot.recommendation());
+    json.writeStartObject();
+    HeadJson.write(json, FORMAT, whyNot.recommendation());
     json.writeStringField("ranking", whyNot.ranking().ranking().name());
     json.writeBooleanField("firstIsCertain", whyNot.ranking().firstIsCertain());
     parts.option("option", whyNot.option());
@@ -45,12 +45,12 @@ public final class WhyNotJson {
       parts.option("against", against);
     }
     json.writeStringField("verdict", whyNot.verdict().word());
-    parts.number("pointsBehind", whyNot.pointsBehind());
+    ScalarJson.number(json, "pointsBehind", whyNot.pointsBehind());
     json.writeArrayFieldStart("separations");
     for (Separation separation : whyNot.separations()) {
       json.writeStartObject();
       json.writeStringField("option", separation.option());
-      parts.number("toAsked", separation.toAsked());
+      ScalarJson.number(json, "toAsked", separation.toAsked());
       parts.reason(separation.reason());
       json.writeEndObject();
     }

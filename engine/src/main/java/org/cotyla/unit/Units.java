@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.fhir.ucum.Decimal;
 import org.fhir.ucum.UcumEssenceService;
 import org.fhir.ucum.UcumException;
+import org.fhir.ucum.UcumModel;
 import org.fhir.ucum.UcumService;
 
 /**
@@ -52,6 +53,11 @@ public final class Units {
     }
     return Ucum.factor(from, to)
         .flatMap(there -> Ucum.factor(to, from).map(back -> UnitConversion.shorter(there, back)));
+  }
+
+  /** The definitions of UCUM; only read. */
+  static UcumModel model() {
+    return Ucum.SERVICE.getModel();
   }
 
   /** The library's service, loaded when the first unit is asked for. */

@@ -10,6 +10,7 @@ import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankingResult;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.evaluate.Standing;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Picture;
 import org.cotyla.protocol.Row;
@@ -61,7 +62,7 @@ final class AnswerSection {
 
   private void answer(RankingResult ranking) {
     markup.start("div", "class", "answer");
-    markup.leaf("p", "first " + ranking.ranking().name(), "class", "label");
+    markup.leaf("p", "First " + ranking.ranking().name(), "class", "label");
     boolean named = ranking.firstIsCertain() || ranking.leaderStandsOut();
     long possible = ranking.options().stream().filter(RankedOption::canBeFirst).count();
     String first =
@@ -87,10 +88,9 @@ final class AnswerSection {
     if (decisions.isEmpty()) {
       return;
     }
-    markup.start("table", "class", "decisions");
-    markup.leaf("caption", caption);
+    markup.start("table", "class", "decisions", "aria-label", caption);
     markup.start("thead").start("tr");
-    List.of("Decision", "Comes to", "Because").forEach(this::heading);
+    List.of(caption, "Comes to", "Because").forEach(this::heading);
     markup.end().end().start("tbody");
     decisions.forEach(this::row);
     markup.end().end();
@@ -115,7 +115,10 @@ final class AnswerSection {
   }
 
   private void reasons(DecisionResult result) {
-    List<Firing> counting = result.counting();
+    // What only may match would read as if it were so.
+    List<Firing> counting =
+        result.counting().stream().filter(row -> row.standing() == Standing.DECIDES).toList();
+    int open = result.counting().size() - counting.size();
     if (result.table().hitPolicy().isAggregate()) {
       counting = counting.stream().filter(row -> counts(row, result)).toList();
     }
@@ -131,9 +134,12 @@ final class AnswerSection {
     if (result.byDefault()) {
       result.table().otherwise().ifPresent(this::reason);
     }
-    List<String> open = Reasons.waitsFor(advice, result.table().name());
-    if (!result.isCertain() && !open.isEmpty()) {
-      markup.text(" Hangs on: " + Words.some(open, MOST_FINDINGS) + ".");
+    if (!result.isCertain() && open > 0) {
+      markup.text(before + Words.count(open, "row") + " may still match.");
+    }
+    List<String> waits = Reasons.waitsFor(advice, result.table().name());
+    if (!result.isCertain() && !waits.isEmpty()) {
+      markup.text(" Hangs on: " + Words.some(waits, MOST_FINDINGS) + ".");
     }
   }
 

@@ -10,24 +10,22 @@ import org.cotyla.cli.text.Printable;
  */
 final class Fit {
 
-  private static final double MEAN_WIDTH = 0.53;
   private static final String MORE = "…";
 
   private Fit() {}
 
   /** The lines of a text in that width; a word that is too long is cut across lines. */
   static List<String> lines(String text, double width, double size) {
-    int room = Math.max(4, (int) (width / (size * MEAN_WIDTH)));
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : Printable.line(text).strip().split("\\s+")) {
       String rest = word;
-      if (line.length() > 0 && line.length() + 1 + length(rest) > room) {
+      if (line.length() > 0 && width(line + " " + rest, size) > width) {
         lines.add(line.toString());
         line.setLength(0);
       }
-      while (length(rest) > room) {
-        int cut = rest.offsetByCodePoints(0, room);
+      while (width(rest, size) > width && length(rest) > 1) {
+        int cut = rest.offsetByCodePoints(0, fitting(rest, width, size));
         lines.add(rest.substring(0, cut));
         rest = rest.substring(cut);
       }
@@ -37,6 +35,20 @@ final class Fit {
       lines.add(line.toString());
     }
     return lines;
+  }
+
+  /** How many letters of a word fit; at least one, so that there is an end. */
+  private static int fitting(String word, double width, double size) {
+    double used = 0;
+    int letters = 0;
+    for (int letter : word.codePoints().toArray()) {
+      used += width(letter) * size;
+      if (used > width) {
+        break;
+      }
+      letters++;
+    }
+    return Math.max(1, letters);
   }
 
   /** At most so many lines; the last one then says that there is more. */
@@ -58,6 +70,29 @@ final class Fit {
 
   /** About how wide a text is. */
   static double width(String text, double size) {
-    return length(text) * size * MEAN_WIDTH;
+    return text.codePoints().mapToDouble(Fit::width).sum() * size;
+  }
+
+  /** A letter's width in parts of the letter size. */
+  private static double width(int letter) {
+    if (letter > 0x2E7F) {
+      return 1.05;
+    }
+    if ("ijl'|".indexOf(letter) >= 0) {
+      return 0.25;
+    }
+    if (" ft.,:;!/\\[]I".indexOf(letter) >= 0) {
+      return 0.3;
+    }
+    if ("r()-{}".indexOf(letter) >= 0) {
+      return 0.36;
+    }
+    if ("cksvxyzJ".indexOf(letter) >= 0) {
+      return 0.52;
+    }
+    if ("mwMW%@—…".indexOf(letter) >= 0) {
+      return letter == 'w' ? 0.75 : 0.98;
+    }
+    return Character.isUpperCase(letter) ? 0.76 : 0.58;
   }
 }

@@ -22,8 +22,9 @@ import org.cotyla.value.PossibleValues;
 final class Flow {
 
   private static final double WIDTH = 328;
-  private static final double PAD = 9;
-  private static final double LINE = 13.2;
+  private static final double PAD = 5;
+  private static final double LABEL = 52;
+  private static final double LINE = 13.125;
   private static final int MOST_TURNS = 6;
 
   private final Sheet sheet;
@@ -33,7 +34,7 @@ final class Flow {
   private record Plan(
       String label, List<String> name, List<String> because, String lead, boolean isOpen) {
     double height() {
-      return PAD * 2 + 4 + LINE * (name.size() + because.size() + (lead.isEmpty() ? 0 : 1)) + 8;
+      return PAD * 2 + 2 + LINE * (name.size() + because.size() + (lead.isEmpty() ? 0 : 1));
     }
   }
 
@@ -74,7 +75,7 @@ final class Flow {
               String name = name(part);
               return new Plan(
                   part.label(),
-                  Fit.lines(name, WIDTH - 2 * PAD - 70, 12.5, 4),
+                  Fit.lines(name, WIDTH - 2 * PAD - LABEL - 8, 12.5, 4),
                   because(part),
                   lead(value),
                   !value.isCertain());
@@ -113,7 +114,10 @@ final class Flow {
         .map(
             row ->
                 Fit.lines(
-                    row.because() + " [" + row.id() + "]", WIDTH - 2 * PAD - 62, Drawing.SMALL, 4))
+                    row.because() + " [" + row.id() + "]",
+                    WIDTH - 2 * PAD - LABEL,
+                    Drawing.SMALL,
+                    4))
         .orElse(List.of());
   }
 
@@ -174,11 +178,11 @@ final class Flow {
   }
 
   private static double gap(List<String> turn) {
-    return Math.max(24, turn.size() * LINE + 16);
+    return Math.max(15, turn.size() * LINE + 9);
   }
 
   private double plan(Drawing drawing, Plan plan, double y, boolean isFirst) {
-    double height = plan.height() - 8;
+    double height = plan.height();
     drawing.box(
         1,
         y,
@@ -189,15 +193,16 @@ final class Flow {
         isFirst ? 2 : 1.2,
         plan.isOpen());
     double base = y + PAD + 9;
-    List<String> label = Fit.lines(plan.label(), 62, Drawing.SMALL, 2);
+    List<String> label = Fit.lines(plan.label(), LABEL - 4, Drawing.SMALL, 2);
     drawing.lines(PAD, base, label, Drawing.SMALL, Palette.QUIET, Anchor.START);
     for (String line : plan.name()) {
-      drawing.bold(PAD + 62, base, line, 12.5, Palette.INK, Anchor.START);
+      drawing.bold(PAD + LABEL, base, line, 12.5, Palette.INK, Anchor.START);
       base += LINE;
     }
-    base = drawing.lines(PAD + 62, base, plan.because(), Drawing.SMALL, Palette.INK, Anchor.START);
+    base =
+        drawing.lines(PAD + LABEL, base, plan.because(), Drawing.SMALL, Palette.INK, Anchor.START);
     if (!plan.lead().isEmpty()) {
-      drawing.text(PAD + 62, base + 1, plan.lead(), Drawing.SMALL, Palette.QUIET, Anchor.START);
+      drawing.text(PAD + LABEL, base + 1, plan.lead(), Drawing.SMALL, Palette.QUIET, Anchor.START);
     }
     return y + height;
   }
@@ -207,7 +212,7 @@ final class Flow {
     drawing.line(22, y, 22, end - 2, Palette.INK, 1.4);
     String tip = "M 22 " + Drawing.number(end) + " l -4.5 -8 l 9 0 z";
     drawing.path(tip, Palette.INK.hex(), Palette.INK, 0.5, false);
-    drawing.lines(36, y + 16, turn, Drawing.SMALL, Palette.INK, Anchor.START);
+    drawing.lines(36, y + 12, turn, Drawing.SMALL, Palette.INK, Anchor.START);
     return end;
   }
 

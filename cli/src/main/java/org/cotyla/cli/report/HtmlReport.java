@@ -66,9 +66,10 @@ public final class HtmlReport {
     PicturePart pictures = new PicturePart(sheet, new Variation(engine, sheet.advice().findings()));
     new AnswerSection(sheet).write();
     new RankingSection(sheet).write();
-    new RuledOutSection(sheet).write();
+    // In this order what, why, what if not and with what kit fit on one sheet of paper.
     pictures.writeAll(
         sheet.advice().protocol().pictures().stream().filter(Picture::onFirstPage).toList());
+    new RuledOutSection(sheet).write();
     new MissingSection(sheet).inShort();
   }
 

@@ -1,5 +1,6 @@
 package org.cotyla.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.DecisionResult;
@@ -28,51 +29,67 @@ final class ListBlock {
         || (result.byDefault() && result.table().otherwise().isPresent());
   }
 
-  void write(String label, DecisionResult result, String heading) {
-    markup.start("div", "class", "list");
-    if (!label.isEmpty()) {
-      markup.leaf(heading, label);
-    }
-    markup.start("ul");
+  TwoColumns.Block of(String label, DecisionResult result, String heading) {
+    List<TwoColumns.Entry> entries = new ArrayList<>();
     if (result.byDefault()) {
       String entry = Words.results(result.table(), result.defaultResults());
-      result.table().otherwise().ifPresent(row -> entry(entry + ": " + row.because(), row));
+      result
+          .table()
+          .otherwise()
+          .ifPresent(row -> entries.add(entry(entry + ": " + row.because(), row)));
     }
-    with(result, Standing.DECIDES).forEach(firing -> entry(Words.results(firing), firing.row()));
+    with(result, Standing.DECIDES)
+        .forEach(firing -> entries.add(entry(Words.results(firing), firing.row())));
     List<Firing> open = with(result, Standing.MAY_DECIDE);
     int most = withSources ? MOST_OPEN : MOST_OPEN_ON_FIRST_PAGE;
-    open.stream().limit(most).forEach(this::open);
+    open.stream().limit(most).forEach(firing -> entries.add(open(firing)));
     if (open.size() > most) {
-      markup.start("li", "class", "may").text("and ");
-      markup.text((open.size() - most) + " more that may apply, see the trace").end();
+      String more = "and " + (open.size() - most) + " more that may apply, see the trace";
+      entries.add(
+          new TwoColumns.Entry(more.length(), () -> markup.leaf("li", more, "class", "may")));
     }
-    markup.end().end();
+    return new TwoColumns.Block(heading, label, "ul", "", entries);
   }
 
   private static List<Firing> with(DecisionResult result, Standing standing) {
     return result.firings().stream().filter(firing -> firing.standing() == standing).toList();
   }
 
-  private void entry(String text, Row row) {
-    markup.start("li").text(text + " ");
-    sheet.rowLink(row);
-    sources(row);
-    markup.end();
+  private TwoColumns.Entry entry(String text, Row row) {
+    String sources = sources(row);
+    return new TwoColumns.Entry(
+        text.length() + row.id().length() + sources.length() + 4,
+        () -> {
+          markup.start("li").text(text + " ");
+          sheet.rowLink(row);
+          write(sources);
+          markup.end();
+        });
   }
 
-  private void open(Firing firing) {
-    markup.start("li", "class", "may");
-    markup.leaf("span", "perhaps", "class", "open").text(" " + Words.results(firing) + " ");
-    sheet.rowLink(firing.row());
-    markup.text(sheet.known().waitsFor(firing));
-    sources(firing.row());
-    markup.end();
+  private TwoColumns.Entry open(Firing firing) {
+    String text = " " + Words.results(firing) + " ";
+    String waits = sheet.known().waitsFor(firing);
+    String sources = sources(firing.row());
+    return new TwoColumns.Entry(
+        text.length() + waits.length() + firing.row().id().length() + sources.length() + 14,
+        () -> {
+          markup.start("li", "class", "may");
+          markup.leaf("span", "perhaps", "class", "open").text(text);
+          sheet.rowLink(firing.row());
+          markup.text(waits);
+          write(sources);
+          markup.end();
+        });
   }
 
-  private void sources(Row row) {
-    if (withSources && !row.sources().isEmpty()) {
-      markup.text(" ").start("span", "class", "sources");
-      markup.text(SourceSection.inShort(sheet.advice().protocol(), row)).end();
+  private String sources(Row row) {
+    return withSources ? SourceSection.inShort(sheet.advice().protocol(), row) : "";
+  }
+
+  private void write(String sources) {
+    if (!sources.isEmpty()) {
+      markup.text(" ").leaf("span", sources, "class", "sources");
     }
   }
 }

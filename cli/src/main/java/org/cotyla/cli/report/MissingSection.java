@@ -48,12 +48,12 @@ final class MissingSection {
     }
     long rest = missing.size() - first.size() - idle;
     if (rest > 0) {
-      markup.text(Words.count((int) rest, "finding") + " may change something else. ");
+      markup.text(Words.count((int) rest, "missing finding") + " may change something else. ");
     }
     if (idle > 0) {
-      markup.text(Words.count((int) idle, "finding") + " cannot change anything here. ");
+      markup.text(Words.count((int) idle, "missing finding") + " cannot change anything here. ");
     }
-    markup.link("missing", "All of them");
+    markup.link("missing", "See the list");
     markup.text(".").end().end();
   }
 

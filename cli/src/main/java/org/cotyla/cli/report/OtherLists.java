@@ -42,9 +42,11 @@ final class OtherLists {
     Markup markup = sheet.markup();
     markup.start("section", "aria-labelledby", "lists");
     markup.leaf("h3", "Steps and measures", "id", "lists");
-    markup.start("div", "class", "columns");
     ListBlock block = new ListBlock(sheet, false);
-    others.forEach(result -> block.write(result.table().name(), result, "h4"));
-    markup.end().end();
+    new TwoColumns(
+            markup,
+            others.stream().map(result -> block.of(result.table().name(), result, "h4")).toList())
+        .write();
+    markup.end();
   }
 }

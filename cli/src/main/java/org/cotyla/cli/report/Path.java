@@ -94,7 +94,7 @@ final class Path {
         new Node(
             Kind.OPTION,
             "first " + ranking.ranking().name(),
-            option.name() + ", " + option.points().plain() + " points",
+            option.name() + ", " + Reasons.inPoints(option.points()),
             List.of(),
             votes);
     List<Node> all = new ArrayList<>(path.nodes.values());

@@ -1,5 +1,6 @@
 package org.cotyla.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cotyla.evaluate.DecisionResult;
@@ -30,12 +31,12 @@ final class PicturePart {
           i + 1 < pictures.size() && share(pictures.get(i).kind(), pictures.get(i + 1).kind());
       if (two) {
         markup.start("div", "class", "pair");
-        write(pictures.get(i));
-        write(pictures.get(i + 1));
+        write(pictures.get(i), true);
+        write(pictures.get(i + 1), true);
         markup.end();
         i++;
       } else {
-        write(pictures.get(i));
+        write(pictures.get(i), false);
       }
     }
   }
@@ -46,7 +47,7 @@ final class PicturePart {
         : one != PictureKind.LISTS && next != PictureKind.LISTS && next != PictureKind.FLOW;
   }
 
-  private void write(Picture picture) {
+  private void write(Picture picture, boolean shares) {
     String id = sheet.nextPicture();
     markup.start(
         "section",
@@ -58,7 +59,7 @@ final class PicturePart {
     switch (picture.kind()) {
       case LISTS -> {
         figures(picture);
-        lists(picture);
+        lists(picture, shares);
       }
       case FLOW -> {
         figure(picture, () -> drawn(() -> new Flow(sheet, picture).draw()));
@@ -110,21 +111,24 @@ final class PicturePart {
     markup.end();
   }
 
-  private void lists(Picture picture) {
+  private void lists(Picture picture, boolean shares) {
     ListBlock block = new ListBlock(sheet, !picture.onFirstPage());
-    boolean any = false;
-    markup.start("div", "class", "columns");
+    List<TwoColumns.Block> blocks = new ArrayList<>();
     for (Part part : picture.parts(PictureRole.LIST)) {
       Shown.Listed listed = (Shown.Listed) part.shows();
       Optional<DecisionResult> result = sheet.advice().decision(listed.decision().name());
       if (result.filter(ListBlock::hasEntries).isPresent()) {
-        any = true;
-        block.write(part.label(), result.get(), picture.onFirstPage() ? "h3" : "h4");
+        blocks.add(block.of(part.label(), result.get(), picture.onFirstPage() ? "h3" : "h4"));
       }
     }
-    if (!any) {
+    if (blocks.isEmpty()) {
       markup.leaf("p", "None.", "class", "none");
     }
-    markup.end();
+    TwoColumns columns = new TwoColumns(markup, blocks);
+    if (shares) {
+      columns.writeAsOne();
+    } else {
+      columns.write();
+    }
   }
 }

@@ -9,6 +9,7 @@ import org.cotyla.evaluate.RankingResult;
 final class RankingSection {
 
   private static final int MOST = 3;
+  private static final int MOST_NAMED = 3;
 
   private final Sheet sheet;
   private final Markup markup;
@@ -31,9 +32,8 @@ final class RankingSection {
     markup.end();
     markup.leaf(
         "p",
-        "One piece is one row: full speaks for, hatched against, a broken edge may count. The"
-            + " diamond is the sum of what is certain; the thin line beside it is the range when"
-            + " something is open.",
+        "One piece is one row. Full: for; hatched: against; broken edge: may count. Diamond: the"
+            + " certain sum; thin line: its range.",
         "class",
         "note");
     markup.end();
@@ -52,7 +52,12 @@ final class RankingSection {
             .skip(MOST)
             .map(option -> option.name() + " " + Reasons.points(option.points()))
             .toList();
-    markup.text(rest.isEmpty() ? "." : "; then " + String.join(", ", rest) + ".");
+    markup.text(rest.isEmpty() ? "." : "; then " + Words.some(rest, MOST_NAMED) + ".");
+    int out = ranking.ruledOut().size();
+    if (out > 0) {
+      markup.text(" ").link("ruled-out", out + (out == 1 ? " is" : " are") + " ruled out");
+      markup.text(".");
+    }
     if (!ranking.firstIsCertain() && !ranking.leaderStandsOut()) {
       markup.text(
           " No option stands out yet: nothing certain sets the first apart from the next, so they"

@@ -48,8 +48,7 @@ final class ReasonSection {
             + ": "
             + option.name()
             + ", "
-            + Reasons.points(option.points())
-            + " points";
+            + Reasons.inPoints(option.points());
     markup.leaf("th", title, "colspan", "3", "scope", "rowgroup").end();
     List<Contribution> votes =
         option.votes().stream()

@@ -3,6 +3,7 @@ package org.cotyla.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.cotyla.cli.text.OutputNames;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.MissingDatum;
 import org.cotyla.evaluate.Points;
@@ -18,11 +19,13 @@ final class Reasons {
   /** What a decision came to; a result of many values is counted. */
   static String outputs(Sheet sheet, DecisionResult result) {
     List<DecisionTable.Output> outputs = result.table().outputs();
+    List<String> names = OutputNames.inShort(outputs);
     List<String> words = new ArrayList<>();
-    for (DecisionTable.Output output : outputs) {
-      PossibleValues value = result.outputs().get(output.symbol().name());
-      String text = value == null ? "nothing" : sheet.known().inWords(output.symbol(), value);
-      words.add(outputs.size() == 1 ? text : output.symbol().name() + " " + text);
+    for (int i = 0; i < outputs.size(); i++) {
+      PossibleValues value = result.outputs().get(outputs.get(i).symbol().name());
+      String text =
+          value == null ? "nothing" : sheet.known().inWords(outputs.get(i).symbol(), value);
+      words.add(outputs.size() == 1 ? text : names.get(i) + " " + text);
     }
     return String.join("; ", words);
   }
@@ -30,6 +33,12 @@ final class Reasons {
   /** A sum with a true minus. */
   static String points(Points points) {
     return points.plain().replace('-', '−');
+  }
+
+  /** {@code 1 point}, {@code −2 points}, {@code 0 (−3 to 2) points}. */
+  static String inPoints(Points points) {
+    String words = points(points);
+    return words + (words.equals("1") || words.equals("−1") ? " point" : " points");
   }
 
   /** The open findings on which a decision hangs. */

@@ -1,8 +1,10 @@
 package org.cotyla.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.Contribution;
+import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankedOption.Availability;
 import org.cotyla.evaluate.RankingResult;
@@ -27,16 +29,14 @@ final class RuledOutSection {
     }
     markup.start("section", "aria-labelledby", "ruled-out");
     markup.leaf("h2", "Ruled out", "id", "ruled-out");
-    markup.start("table", "class", "ruled");
-    markup.start("thead").start("tr");
-    markup.leaf("th", "Option", "scope", "col");
-    markup.leaf("th", "Because", "scope", "col");
-    markup.end().end().start("tbody");
+    List<TwoColumns.Entry> entries = new ArrayList<>();
     for (RankingResult ranking : sheet.advice().rankings()) {
-      ranking.ruledOut().forEach(option -> row(option, true));
-      mayBe(ranking).forEach(option -> row(option, false));
+      ranking.ruledOut().forEach(option -> entries.add(entry(option, true)));
+      mayBe(ranking).forEach(option -> entries.add(entry(option, false)));
     }
-    markup.end().end().end();
+    TwoColumns.Block all = new TwoColumns.Block("h3", "", "ul", "ruled", entries);
+    new TwoColumns(markup, List.of(all)).write();
+    markup.end();
   }
 
   private static List<RankedOption> mayBe(RankingResult ranking) {
@@ -45,25 +45,28 @@ final class RuledOutSection {
         .toList();
   }
 
-  private void row(RankedOption option, boolean certain) {
+  private TwoColumns.Entry entry(RankedOption option, boolean certain) {
     List<Contribution> rulings =
         option.rulings().stream().filter(row -> !certain || row.isCertain()).toList();
-    markup.start("tr");
-    markup.start("th", "scope", "row").text((certain ? "× " : "? ") + option.name());
-    if (!certain) {
-      markup.text(" ").leaf("span", "perhaps", "class", "open");
-    }
-    markup.end();
-    markup.start("td", "data-label", "Because");
-    Contribution first = rulings.get(0);
-    markup.text(first.firing().row().because() + " ");
-    sheet.rowLink(first.firing().row());
-    if (!certain) {
-      markup.text(sheet.known().waitsFor(first.firing()));
-    }
-    if (rulings.size() > 1) {
-      markup.text(" and " + Words.count(rulings.size() - 1, "more row"));
-    }
-    markup.end().end();
+    Firing first = rulings.get(0).firing();
+    String waits = certain ? "" : sheet.known().waitsFor(first);
+    String more = rulings.size() > 1 ? " and " + Words.count(rulings.size() - 1, "more row") : "";
+    int marks = certain ? 8 : 18;
+    return new TwoColumns.Entry(
+        marks
+            + option.name().length()
+            + first.row().because().length()
+            + first.row().id().length()
+            + waits.length()
+            + more.length(),
+        () -> {
+          markup.start("li").leaf("strong", (certain ? "× " : "? ") + option.name());
+          if (!certain) {
+            markup.text(" ").leaf("span", "perhaps", "class", "open");
+          }
+          markup.text(": " + first.row().because() + " ");
+          sheet.rowLink(first.row());
+          markup.text(waits + more).end();
+        });
   }
 }

@@ -3,7 +3,6 @@ package org.cotyla.cli.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +15,6 @@ import org.cotyla.evaluate.Recommendation;
 import org.cotyla.evaluate.Standing;
 import org.cotyla.expression.Expression;
 import org.cotyla.expression.Symbol;
-import org.cotyla.protocol.Calculation;
-import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
@@ -36,7 +33,6 @@ final class Sheet {
   private final Recommendation advice;
   private final KnownValues known;
   private final AnswerScope scope;
-  private final Map<Symbol, String> units = new HashMap<>();
   private final Map<String, String> anchors = new LinkedHashMap<>();
   private int pictures;
 
@@ -45,12 +41,6 @@ final class Sheet {
     this.advice = advice;
     this.known = new KnownValues(advice);
     this.scope = AnswerScope.of(advice);
-    for (Field field : advice.protocol().fields()) {
-      units.put(field.symbol(), field.unit());
-    }
-    for (Calculation calculation : advice.protocol().calculations()) {
-      units.put(calculation.symbol(), calculation.unit());
-    }
     advice.decisions().stream()
         .flatMap(result -> inTrace(result).stream())
         .forEach(firing -> anchors.putIfAbsent(firing.row().id(), "row-" + (anchors.size() + 1)));
@@ -119,9 +109,8 @@ final class Sheet {
     String words = known.inWords(symbol, rounded(value));
     boolean open = !value.isCertain() && !words.equals("not stated");
     Optional<NumberRange> range = open ? NumberRange.of(value) : Optional.empty();
-    String unit = units.getOrDefault(symbol, "");
     return range
-        .map(ends -> "open, " + ends.plain() + (unit.isEmpty() ? "" : " " + unit))
+        .map(ends -> "open, " + known.withUnit(symbol, ends.plain()))
         .orElse(open ? "open: " + words : words);
   }
 

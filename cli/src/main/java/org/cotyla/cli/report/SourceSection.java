@@ -1,6 +1,7 @@
 package org.cotyla.cli.report;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.cotyla.name.Names;
@@ -28,16 +29,26 @@ final class SourceSection {
     Markup markup = sheet.markup();
     markup.start("section", "aria-labelledby", "sources");
     markup.leaf("h3", "Sources of these rows", "id", "sources");
-    markup.start("dl", "class", "sources columns");
-    sheet.advice().protocol().sources().stream()
-        .filter(source -> cited.contains(source.key()))
-        .forEach(
-            source -> {
-              markup.start("div");
-              markup.leaf("dt", source.key() + " (" + source.certainty().word() + ")");
-              markup.leaf("dd", source.citation()).end();
-            });
-    markup.end().end();
+    List<TwoColumns.Entry> entries =
+        sheet.advice().protocol().sources().stream()
+            .filter(source -> cited.contains(source.key()))
+            .map(this::entry)
+            .toList();
+    TwoColumns.Block all = new TwoColumns.Block("h4", "", "dl", "sources", entries);
+    new TwoColumns(markup, List.of(all)).write();
+    markup.end();
+  }
+
+  private TwoColumns.Entry entry(Source source) {
+    String key = source.key() + " (" + source.certainty().word() + ")";
+    return new TwoColumns.Entry(
+        key.length() + source.citation().length() + 2,
+        () -> {
+          Markup markup = sheet.markup();
+          markup.start("div");
+          markup.leaf("dt", key);
+          markup.leaf("dd", source.citation()).end();
+        });
   }
 
   /** The row's sources, each with its certainty. */

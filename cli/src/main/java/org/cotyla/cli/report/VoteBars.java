@@ -19,9 +19,9 @@ final class VoteBars {
 
   private static final double WIDTH = 328;
   private static final double MARGIN = 14;
-  private static final double BAR = 17;
+  private static final double BAR = 13;
   private static final double TITLE_LINE = 14.5;
-  private static final double STEP = 30;
+  private static final double STEP = 21;
 
   /** Bold letters are wider than those that the measure is made for. */
   private static final double BOLD = 1.08;
@@ -75,14 +75,14 @@ final class VoteBars {
   }
 
   private static List<String> name(RankedOption option) {
-    double points = Fit.width(points(option.points()), 12.5) * BOLD + 8;
+    double points = Fit.width(Reasons.inPoints(option.points()), 12.5) * BOLD + 8;
     return Fit.lines(option.place() + ". " + option.name(), (WIDTH - points) / BOLD, 12.5, 3);
   }
 
   private double option(Drawing drawing, RankedOption option, double top) {
     double y = top;
     List<String> lines = name(option);
-    drawing.bold(WIDTH, y, points(option.points()), 12.5, Palette.INK, Anchor.END);
+    drawing.bold(WIDTH, y, Reasons.inPoints(option.points()), 12.5, Palette.INK, Anchor.END);
     for (String line : lines) {
       drawing.bold(0, y, line, 12.5, Palette.INK, Anchor.START);
       y += TITLE_LINE;
@@ -90,15 +90,9 @@ final class VoteBars {
     double bar = y - 6;
     pieces(drawing, option, bar, 1);
     pieces(drawing, option, bar, -1);
-    drawing.line(x(0), bar - 4, x(0), bar + BAR + 11, Palette.INK, 1.4);
+    drawing.line(x(0), bar - 4, x(0), bar + BAR + 8, Palette.INK, 1.4);
     total(drawing, option.points(), bar);
     return bar + BAR + STEP;
-  }
-
-  /** As people read it, with a true minus. */
-  private static String points(Points points) {
-    String words = Reasons.points(points);
-    return words.equals("1") ? "1 point" : words + " points";
   }
 
   private void pieces(Drawing drawing, RankedOption option, double y, int sign) {
@@ -137,16 +131,16 @@ final class VoteBars {
       boolean onDark = isFor && row.isCertain();
       if (!onDark) {
         double room = Fit.width(points, Drawing.SMALL) + 3;
-        drawing.box(middle - room / 2, y + 3, room, BAR - 6, Palette.PAPER);
+        drawing.box(middle - room / 2, y + 1.5, room, BAR - 3, Palette.PAPER);
       }
       Palette ink = onDark ? Palette.PAPER : Palette.INK;
-      drawing.text(middle, y + 12.5, points, Drawing.SMALL, ink, Anchor.MIDDLE);
+      drawing.text(middle, y + 10.2, points, Drawing.SMALL, ink, Anchor.MIDDLE);
     }
   }
 
   /** The sum as a small mark under the bar, with its range when something is open. */
   private void total(Drawing drawing, Points points, double bar) {
-    double y = bar + BAR + 6;
+    double y = bar + BAR + 5.5;
     double now = x(clamp(points.now().doubleValue()));
     if (!points.isCertain()) {
       double low = x(clamp(points.least().doubleValue()));

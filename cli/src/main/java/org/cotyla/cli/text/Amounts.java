@@ -1,6 +1,7 @@
 package org.cotyla.cli.text;
 
 import org.cotyla.protocol.Field;
+import org.cotyla.unit.UnitWords;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
 
@@ -11,7 +12,7 @@ final class Amounts {
 
   static String of(PossibleValues values, Field field) {
     String words = Words.values(values, field.symbol());
-    return field.unit().isEmpty() || values.isNothing() ? words : words + " " + field.unit();
+    return values.isNothing() ? words : UnitWords.of(words, field.unit());
   }
 
   static String of(Value value, Field field) {

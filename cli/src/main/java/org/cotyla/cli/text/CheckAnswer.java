@@ -128,11 +128,7 @@ public final class CheckAnswer {
   }
 
   private static String finding(Datum datum) {
-    String unit = datum.field().unit();
-    return datum.field().name()
-        + " "
-        + Words.values(datum.value(), datum.field().symbol())
-        + (unit.isEmpty() || unit.equals("1") ? "" : " " + unit);
+    return datum.field().name() + " " + Amounts.of(datum.value(), datum.field());
   }
 
   private void accepted(List<Remark> accepted) {

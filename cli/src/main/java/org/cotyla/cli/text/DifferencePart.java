@@ -58,9 +58,7 @@ final class DifferencePart {
     List<String> stated = new ArrayList<>();
     for (Datum datum : findings.data()) {
       if (datum.knowledge() == Knowledge.RECORDED) {
-        String unit = datum.field().unit();
-        boolean bare = unit.isEmpty() || unit.equals("1");
-        stated.add(datum.field().name() + " " + datum.value().plain() + (bare ? "" : " " + unit));
+        stated.add(datum.field().name() + " " + Amounts.of(datum.value(), datum.field()));
       }
     }
     return findings.stage()

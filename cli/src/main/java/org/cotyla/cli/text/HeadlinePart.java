@@ -2,14 +2,12 @@ package org.cotyla.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Firing;
 import org.cotyla.evaluate.MissingDatum;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.DecisionTable;
-import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
@@ -60,25 +58,15 @@ final class HeadlinePart {
 
   private String outputs(DecisionResult result) {
     List<DecisionTable.Output> outputs = result.table().outputs();
-    return outputs.stream()
-        .map(
-            output -> {
-              PossibleValues value = result.outputs().get(output.symbol().name());
-              String words = value == null ? "nothing" : words(value, output.symbol());
-              return outputs.size() == 1 ? words : output.symbol().name() + " " + words;
-            })
-        .collect(Collectors.joining("; "));
-  }
-
-  private String words(PossibleValues value, Symbol symbol) {
-    String unit =
-        advice.protocol().fields().stream()
-            .filter(field -> field.symbol().equals(symbol))
-            .map(Field::unit)
-            .findFirst()
-            .orElse("");
-    boolean bare = unit.isEmpty() || value.isNothing();
-    return Words.values(value, symbol) + (bare ? "" : " " + unit);
+    List<String> names = OutputNames.inShort(outputs);
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < outputs.size(); i++) {
+      Symbol symbol = outputs.get(i).symbol();
+      PossibleValues value = result.outputs().get(symbol.name());
+      String text = value == null ? "nothing" : known.inWords(symbol, value);
+      words.add(outputs.size() == 1 ? text : names.get(i) + " " + text);
+    }
+    return String.join("; ", words);
   }
 
   private void reasons(DecisionResult result) {

@@ -17,6 +17,7 @@ import org.cotyla.issue.CellRef;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Row;
+import org.cotyla.unit.UnitWords;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Truth;
 import org.cotyla.value.ValueSet;
@@ -73,15 +74,13 @@ public final class KnownValues {
     if (notStated.contains(symbol)) {
       return "not stated";
     }
-    String unit = units.getOrDefault(symbol, "");
-    boolean bare = unit.isEmpty() || value.isNothing();
-    return Words.values(value, symbol) + (bare ? "" : " " + unit);
+    String words = Words.values(value, symbol);
+    return value.isNothing() ? words : withUnit(symbol, words);
   }
 
   /** Words about a name's values with its unit. */
-  String withUnit(Symbol symbol, String words) {
-    String unit = units.getOrDefault(symbol, "");
-    return unit.isEmpty() ? words : words + " " + unit;
+  public String withUnit(Symbol symbol, String words) {
+    return UnitWords.of(words, units.getOrDefault(symbol, ""));
   }
 
   /** All that a name may be. */
