@@ -55,6 +55,7 @@ final class ComparisonWalk {
   private final Map<Ranking, RankingComparison> rankings = new IdentityHashMap<>();
   private final List<Questions> asked = new ArrayList<>();
   private final Samples samples;
+  private final SameNames same;
 
   /**
    * @param onlyEdits whether it is enough to know of each edited decision that it differs, and
@@ -69,6 +70,7 @@ final class ComparisonWalk {
     this.pairs = new Pairs(before.protocol(), after.protocol());
     this.effort = effort;
     this.samples = new Samples(old, young);
+    this.same = new SameNames(young);
     known.forEach(samples::addAsItIs);
     this.sameStages = before.protocol().about().stages().equals(after.protocol().about().stages());
   }
@@ -132,7 +134,9 @@ final class ComparisonWalk {
                       ? Domain.isAlike(was.get(), is)
                       : was.get().symbol().type() == is.symbol().type()
                           && was.get().unit().equals(is.unit())));
-      if (!alike) {
+      if (alike && was.isPresent() && is.isGiven()) {
+        same.addGiven(is);
+      } else if (!alike) {
         unsteady.put(Names.key(is.name()), new Unsteady(Set.of("field " + is.name()), true, false));
       }
     }
@@ -144,18 +148,19 @@ final class ComparisonWalk {
     if (was.isEmpty() || (was.get().constant().isPresent() && is.constant().isPresent())) {
       return;
     }
-    boolean same = old.meaning(was.get().expression()).equals(young.meaning(is.expression()));
+    boolean alike = old.meaning(was.get().expression()).equals(young.meaning(is.expression()));
     Optional<Unsteady> reached = reached(is.needs());
-    if (same && reached.isEmpty()) {
+    if (alike && reached.isEmpty()) {
+      same.addWrittenAlike(is);
       return;
     }
     Set<String> causes = new LinkedHashSet<>();
     reached.ifPresent(by -> causes.addAll(by.causes()));
-    if (!same) {
+    if (!alike) {
       causes.add(is.name());
     }
     boolean comparable = reached.map(Unsteady::comparable).orElse(true);
-    boolean directly = !same || reached.map(Unsteady::directly).orElse(false);
+    boolean directly = !alike || reached.map(Unsteady::directly).orElse(false);
     unsteady.put(Names.key(is.name()), new Unsteady(causes, directly, comparable));
   }
 
@@ -201,14 +206,15 @@ final class ComparisonWalk {
   }
 
   private DecisionComparison decision(DecisionTable before, DecisionTable after) {
-    boolean same = CanonicalTable.of(before, old).equals(CanonicalTable.of(after, young));
+    boolean alike = CanonicalTable.of(before, old).equals(CanonicalTable.of(after, young));
     Set<Symbol> needs = new HashSet<>(after.needs());
     before.needs().forEach(symbol -> young.symbol(symbol.name()).ifPresent(needs::add));
     Optional<Unsteady> reached = reached(needs);
-    if (same && reached.isEmpty() && sameStages) {
+    if (alike && reached.isEmpty() && sameStages) {
+      same.addWrittenAlike(after);
       return DecisionComparison.same(before, after);
     }
-    boolean edited = !same || reached.map(Unsteady::directly).orElse(false);
+    boolean edited = !alike || reached.map(Unsteady::directly).orElse(false);
     List<String> causes = reached.map(by -> List.copyOf(by.causes())).orElse(List.of());
     if (!sameStages) {
       return DecisionComparison.of(
@@ -246,11 +252,21 @@ final class ComparisonWalk {
     if (seen.isPresent()) {
       return seen.get();
     }
-    Questions questions = new Questions(old, young, edited ? effort : effortDownstream());
-    asked.add(questions);
+    Questions questions = questions(edited ? effort : effortDownstream());
     DecisionComparison found = search.run(questions);
+    boolean neverTorn =
+        Contradictions.of(before, old).isEmpty() && Contradictions.of(after, young).isEmpty();
+    if (found.verdict().isSame() && neverTorn && questions.contradictions().isEmpty()) {
+      same.addProven(after);
+    }
     found.regions().forEach(region -> samples.add(region.example()));
     return found;
+  }
+
+  private Questions questions(Effort limit) {
+    Questions questions = new Questions(old, young, same.keys(), limit);
+    asked.add(questions);
+    return questions;
   }
 
   /** What only follows is searched less long: the edit itself is what must be told apart. */
@@ -307,6 +323,7 @@ final class ComparisonWalk {
             .max(java.util.Comparator.naturalOrder());
     if (worst.isEmpty() && options && !lostVoter) {
       boolean searched = voters(after).anyMatch(voter -> voter.verdict() == Verdict.PROVEN_SAME);
+      same.addWrittenAlike(after);
       return verdict(after, searched ? Verdict.PROVEN_SAME : Verdict.SAME, Optional.empty());
     }
     if (voters(after).anyMatch(voter -> voter.verdict() == Verdict.INCOMPARABLE)) {
@@ -326,9 +343,12 @@ final class ComparisonWalk {
     if (seen.isPresent()) {
       return seen.get();
     }
-    Questions questions = new Questions(old, young, effortDownstream());
-    asked.add(questions);
-    return search.run(questions, votes);
+    Questions questions = questions(effortDownstream());
+    RankingComparison found = search.run(questions, votes);
+    if (found.first().isSame() && questions.contradictions().isEmpty()) {
+      same.addProven(after);
+    }
+    return found;
   }
 
   private static List<String> names(Ranking ranking) {

@@ -38,7 +38,9 @@ public record Difference(
     /** Rows of the table contradict each other that did not. */
     CONTRADICTION("contradiction"),
     /** Rows of the table contradicted each other, and do not any more. */
-    NO_CONTRADICTION("no contradiction");
+    NO_CONTRADICTION("no contradiction"),
+    /** Rows of the table contradict each other in both protocols, and not in the same results. */
+    OTHER_CONTRADICTION("other contradiction");
 
     private final String word;
 
@@ -66,6 +68,10 @@ public record Difference(
       case NO_LONGER_RULED_OUT -> about + " is no longer ruled out here";
       case CONTRADICTION -> "the rows now contradict each other";
       case NO_CONTRADICTION -> "the rows contradicted each other, and do not any more";
+      case OTHER_CONTRADICTION ->
+          before.isEmpty()
+              ? "the rows contradict each other, and now one gives " + after
+              : "the rows contradict each other, and none gives " + before + " any more";
     };
   }
 }

@@ -3,6 +3,7 @@ package org.cotyla.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
@@ -27,11 +28,14 @@ final class Questions {
   private final List<Claim> sound = new ArrayList<>();
   private final List<String> torn = new ArrayList<>();
 
-  Questions(Side old, Side young, Effort effort) {
+  /**
+   * @param same the keys of names that have the same value in both protocols in every case
+   */
+  Questions(Side old, Side young, Set<String> same, Effort effort) {
     this.sides = List.of(old, young);
     List<Engine> engines = List.of(old.engine(), young.engine());
     Domain domain = Domain.shared(engines.stream().map(Engine::protocol).toList());
-    this.search = CaseSearch.of(engines, domain, effort);
+    this.search = CaseSearch.of(engines, domain, same, effort);
   }
 
   /** A case of which the claim is true in both engines' own answers, or a proof, or neither. */

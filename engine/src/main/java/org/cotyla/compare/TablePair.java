@@ -89,7 +89,43 @@ final class TablePair {
     List<Aspect> all = new ArrayList<>();
     aspects.forEach(aspect -> all.add(new GuardedAspect(aspect, sound)));
     all.add(new PresenceAspect("", wasTorn, isTorn, Kind.CONTRADICTION, Kind.NO_CONTRADICTION));
+    all.addAll(leftOpen(new Claim.All(List.of(wasTorn, isTorn))));
     return all;
+  }
+
+  /** Where rows contradict each other in both, all that they give stays possible, and counts. */
+  private List<Aspect> leftOpen(Claim torn) {
+    Map<String, Claim> was = matching(before, old);
+    Map<String, Claim> is = matching(after, young);
+    Claim never = new Claim.Any(List.of());
+    Set<String> all = new LinkedHashSet<>(was.keySet());
+    all.addAll(is.keySet());
+    List<Aspect> open = new ArrayList<>();
+    for (String given : all) {
+      Aspect there =
+          new PresenceAspect(
+              given,
+              was.getOrDefault(given, never),
+              is.getOrDefault(given, never),
+              Kind.OTHER_CONTRADICTION,
+              Kind.OTHER_CONTRADICTION);
+      open.add(new GuardedAspect(there, torn));
+    }
+    return open;
+  }
+
+  /** When a row matches that gives this, for everything that any row gives. */
+  private static Map<String, Claim> matching(DecisionTable table, Side side) {
+    Map<String, List<Claim>> rows = new LinkedHashMap<>();
+    for (Row row : table.rows()) {
+      String given =
+          row.vote().map(Vote::toString).orElseGet(() -> new Entry(table, row, side).words());
+      rows.computeIfAbsent(given, same -> new ArrayList<>()).add(new Claim.Matches(table, row));
+    }
+    Map<String, Claim> given = new LinkedHashMap<>();
+    rows.forEach(
+        (words, claims) -> given.put(words, new Claim.Of(side.number(), new Claim.Any(claims))));
+    return given;
   }
 
   private Aspect results() {

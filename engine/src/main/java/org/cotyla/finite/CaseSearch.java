@@ -38,12 +38,13 @@ public final class CaseSearch {
   private final List<Needs> needs = new ArrayList<>();
   private final Effort effort;
 
-  private CaseSearch(List<Engine> engines, Domain domain, Effort effort) {
+  private CaseSearch(List<Engine> engines, Domain domain, Set<String> same, Effort effort) {
     this.effort = effort;
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
-    for (Engine engine : engines) {
-      add(given, new ProtocolEncoding(circuit, given, engine.remembering()));
+    add(given, new ProtocolEncoding(circuit, given, engines.get(0).remembering()));
+    for (Engine engine : engines.subList(1, engines.size())) {
+      add(given, sides.get(0).of(engine.remembering(), same));
     }
   }
 
@@ -56,12 +57,24 @@ public final class CaseSearch {
 
   /** A search among the cases of a domain, put to one protocol. */
   public static CaseSearch of(Engine engine, Domain domain, Effort effort) {
-    return new CaseSearch(List.of(engine), domain, effort);
+    return new CaseSearch(List.of(engine), domain, Set.of(), effort);
   }
 
   /** A search among cases that are put to several protocols, whose given fields go by name. */
   public static CaseSearch of(List<Engine> engines, Domain domain, Effort effort) {
-    return new CaseSearch(engines, domain, effort);
+    return new CaseSearch(engines, domain, Set.of(), effort);
+  }
+
+  /**
+   * The same, where it is known that some names have the same value in all protocols, whatever the
+   * case. What is proven rests on that.
+   *
+   * @param same the keys of such names; where rows contradict each other upstream, all protocols
+   *     must leave the same values open
+   */
+  public static CaseSearch of(
+      List<Engine> engines, Domain domain, Set<String> same, Effort effort) {
+    return new CaseSearch(engines, domain, same, effort);
   }
 
   /**
@@ -70,7 +83,7 @@ public final class CaseSearch {
    * found is the first; the other stands in the second answer.
    */
   public static CaseSearch pair(Engine engine, Domain domain, Set<Field> apart, Effort effort) {
-    CaseSearch search = new CaseSearch(List.of(engine), domain, effort);
+    CaseSearch search = new CaseSearch(List.of(engine), domain, Set.of(), effort);
     GivenSide second =
         search.given.beside(
             apart.stream().map(field -> Names.key(field.name())).collect(Collectors.toSet()));
@@ -289,7 +302,7 @@ public final class CaseSearch {
   }
 
   private Cone cone(Claim claim) {
-    return Cone.of(claim, needs);
+    return Cone.of(claim, needs, (symbol, side) -> sides.get(side).twin(symbol));
   }
 
   private int stage(Answer.Found found) {

@@ -4,7 +4,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.cotyla.expression.Symbol;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Step;
@@ -13,14 +15,20 @@ import org.cotyla.protocol.Step;
 final class Cone {
 
   private final List<Needs> needs;
+  private final BiFunction<Symbol, Integer, Optional<Symbol>> twin;
   private final Map<Integer, Set<Symbol>> names = new LinkedHashMap<>();
 
-  private Cone(List<Needs> needs) {
+  private Cone(List<Needs> needs, BiFunction<Symbol, Integer, Optional<Symbol>> twin) {
     this.needs = needs;
+    this.twin = twin;
   }
 
-  static Cone of(Claim claim, List<Needs> needs) {
-    Cone cone = new Cone(needs);
+  /**
+   * @param twin the name by which the first protocol encodes a name of another one, when it does
+   */
+  static Cone of(
+      Claim claim, List<Needs> needs, BiFunction<Symbol, Integer, Optional<Symbol>> twin) {
+    Cone cone = new Cone(needs, twin);
     cone.collect(claim, 0);
     return cone;
   }
@@ -85,6 +93,7 @@ final class Cone {
   private void add(Symbol symbol, int side) {
     if (names.computeIfAbsent(side, unknown -> new HashSet<>()).add(symbol)) {
       needs.get(side).giver(symbol).ifPresent(step -> step(step, side));
+      twin.apply(symbol, side).ifPresent(same -> add(same, 0));
     }
   }
 }

@@ -47,6 +47,7 @@ final class ProtocolEncoding {
   private final Engine engine;
   private final Hull hull;
   private final Optional<ProtocolEncoding> first;
+  private final Optional<Twins> twins;
   private final Set<Step> touched = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Set<Symbol> changing = new HashSet<>();
   private final Map<Symbol, Field> fields = new HashMap<>();
@@ -60,7 +61,27 @@ final class ProtocolEncoding {
   private final List<Dependent> dependents = new ArrayList<>();
 
   ProtocolEncoding(Circuit circuit, GivenSide given, Engine engine) {
-    this(circuit, given, engine, new Hull(engine, given.domain()), Optional.empty(), Set.of());
+    this(
+        circuit,
+        given,
+        engine,
+        new Hull(engine, given.domain()),
+        Optional.empty(),
+        Optional.empty(),
+        Set.of());
+  }
+
+  /**
+   * Another protocol put to the same case.
+   *
+   * @param same the keys of names that have the same value in both protocols in every case; they
+   *     are encoded once
+   */
+  ProtocolEncoding of(Engine other, Set<String> same) {
+    Optional<Twins> shared =
+        Optional.of(new Twins(this, engine.protocol(), other.protocol(), same));
+    Hull wide = new Hull(other, given.domain());
+    return new ProtocolEncoding(circuit, given, other, wide, Optional.empty(), shared, Set.of());
   }
 
   /**
@@ -70,7 +91,8 @@ final class ProtocolEncoding {
    *     the same for both cases and is encoded once
    */
   ProtocolEncoding beside(GivenSide second, Set<Field> apart) {
-    return new ProtocolEncoding(circuit, second, engine, hull, Optional.of(this), apart);
+    return new ProtocolEncoding(
+        circuit, second, engine, hull, Optional.of(this), Optional.empty(), apart);
   }
 
   private ProtocolEncoding(
@@ -79,12 +101,14 @@ final class ProtocolEncoding {
       Engine engine,
       Hull hull,
       Optional<ProtocolEncoding> first,
+      Optional<Twins> twins,
       Set<Field> apart) {
     this.circuit = circuit;
     this.given = given;
     this.engine = engine;
     this.hull = hull;
     this.first = first;
+    this.twins = twins;
     touch(apart);
     Protocol protocol = engine.protocol();
     protocol.givenFields().forEach(field -> fields.put(field.symbol(), field));
@@ -123,10 +147,15 @@ final class ProtocolEncoding {
 
   /** What is worked out by arithmetic, in order of need. */
   List<Dependent> dependents() {
-    if (first.isEmpty()) {
+    if (first.isEmpty() && twins.isEmpty()) {
       return dependents;
     }
     List<Dependent> all = new ArrayList<>();
+    twins.ifPresent(known -> all.addAll(known.dependents()));
+    if (first.isEmpty()) {
+      all.addAll(dependents);
+      return all;
+    }
     first.get().dependents().stream().filter(this::isShared).forEach(all::add);
     all.addAll(dependents);
     return all;
@@ -147,7 +176,16 @@ final class ProtocolEncoding {
     return known;
   }
 
+  /** The first protocol's name that always has the same value. */
+  Optional<Symbol> twin(Symbol symbol) {
+    return twins.flatMap(known -> known.of(symbol));
+  }
+
   private Alternatives encode(Symbol symbol) {
+    Optional<Alternatives> shared = twins.flatMap(known -> known.classes(symbol));
+    if (shared.isPresent()) {
+      return shared.get();
+    }
     Field field = fields.get(symbol);
     if (field != null) {
       return given.of(field);

@@ -18,8 +18,8 @@ class SeededFaultsTest {
 
   private static final int FAULTS = Integer.getInteger("cotyla.faults", 18);
 
-  /** Measured: 94 of 100; the rest is said to be undecided. */
-  private static final double LEAST_SHARE_TOLD = 0.9;
+  /** Measured: all of 400; a changed workbook may leave a few undecided. */
+  private static final double LEAST_SHARE_TOLD = 0.98;
 
   private static final long SEED = Long.getLong("cotyla.faults.seed", 1L);
 
