@@ -18,16 +18,66 @@ sum() {
   printf 'sha256:%s' "${1%% *}"
 }
 
-# Public keys by their name, in the order in which entries register them.
+# Every public key that entries register, in base64, on a line.
 keys() {
   jq -r 'select(.entry) | .entry | fromjson | .content | (.keys // [])[].key, (.key | objects | .key)' \
     "$file" | sort -u
 }
 
+# Each key as a file by its name, and all names as one JSON object: what each key is called.
 keys | while IFS= read -r key; do
   name=$(printf '%s' "$key" | base64 -d | sum)
   printf '%s' "$key" | base64 -d > "$work/${name#sha256:}.der"
-done
+  printf '{"%s": "%s"}\n' "$key" "$name"
+done | jq -s 'add // {}' > "$work/names"
+
+# What each signed entry must have signed, and whether its key counted at that point: keys of the
+# founding do, and later ones once two roles have vouched for them, until they are withdrawn.
+# Prints the first entry that does not hold, or nothing.
+statements() {
+  jq -rn --slurpfile names "$work/names" '
+    def of(protocol):
+      protocol | {identifier, version, digest, workbook}
+        + (if .effectiveFrom then {effectiveFrom} else {} end)
+        + (if .reviewDue then {reviewDue} else {} end);
+    def act:
+      {"key": "vouch for a key", "key withdrawal": "withdraw a key",
+       "approval": "approve a protocol", "withdrawal": "withdraw a protocol",
+       "checkpoint": "state of the ledger"};
+    def said($entry):
+      $entry.content as $c
+      | if $entry.kind == "key" then {key: $c.key.key, holder: $c.key.role}
+        elif $entry.kind == "key withdrawal" then {key: $c.key, reason: $c.reason}
+        elif $entry.kind == "approval" then of($c.protocol)
+        elif $entry.kind == "withdrawal"
+        then of($c.protocol)
+          + {release: ($c.release | tostring), day: $c.day, reason: $c.reason}
+        else {sequence: ($c.sequence | tostring)} end;
+    $names[0] as $name
+    | [inputs | select(.entry) | .entry | fromjson]
+    | reduce .[] as $e ({ledger: "", keys: {}, given: {}, bad: []};
+        if $e.kind == "founding" and .ledger == "" then
+          .ledger = $e.content.ledger
+          | .keys = ([$e.content.keys[] | {($name[.key]): .role}] | add)
+        elif $e.content.signature then
+          $e.content.signature as $s
+          | if .keys[$s.key] != $s.role then
+              .bad += ["entry \($e.sequence): its key does not count there"]
+            elif ($s.statement | fromjson)
+              != ({act: act[$e.kind], ledger: .ledger, after: $e.previous, role: $s.role}
+                + said($e)) then
+              .bad += ["entry \($e.sequence): what was signed is not what it says"]
+            elif $e.kind == "key" then
+              $name[$e.content.key.key] as $new
+              | .given[$new] += [$s]
+              | .keys as $known
+              | if ([.given[$new][] | select($known[.key]) | .role] | unique | length) > 1
+                then .keys[$new] = $e.content.key.role else . end
+            elif $e.kind == "key withdrawal" then del(.keys[$e.content.key])
+            else . end
+        else . end)
+    | .bad[0] // empty' "$file"
+}
 
 before=sha256:0000000000000000000000000000000000000000000000000000000000000000
 number=0
@@ -59,5 +109,7 @@ while IFS= read -r line; do
 done < "$file"
 
 [ "$number" -gt 0 ] || fail "there is no entry"
+wrong=$(statements)
+[ -z "$wrong" ] || fail "$wrong"
 printf '%s entries, %s signatures, %s documents hold; last digest %s\n' \
   "$number" "$signed" "$documents" "$before"

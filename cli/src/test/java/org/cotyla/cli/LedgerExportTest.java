@@ -45,7 +45,7 @@ class LedgerExportTest {
   }
 
   @Test
-  @DisplayName("shows to common tools which line was changed, taken away or signed by nobody")
+  @DisplayName("shows to common tools which line was changed or taken away")
   void shows() throws Exception {
     List<String> lines = Files.readAllLines(export);
     List<String> changed = new ArrayList<>(lines);
@@ -58,6 +58,33 @@ class LedgerExportTest {
     String document = lines.get(11);
     otherDocument.set(11, document.replaceFirst("\"document\":\"..", "\"document\":\"AA"));
     assertThat(verify(written(otherDocument))).startsWith("1: does not hold: document sha256:");
+  }
+
+  @Test
+  @DisplayName("shows to common tools a sound signature of something else, in a chain made to fit")
+  void showsSignaturesOfSomethingElse(@TempDir Path copied) throws Exception {
+    assertThat(rewritten(copied.resolve("a"), 8, "own experience", "general condition"))
+        .isEqualTo("1: does not hold: entry 10: what was signed is not what it says\n");
+    assertThat(
+            rewritten(
+                copied.resolve("b"),
+                2,
+                "\"effectiveFrom\":\"2026-12-01\",\"identifier\"",
+                "\"effectiveFrom\":\"2026-11-01\",\"identifier\""))
+        .isEqualTo("1: does not hold: entry 2: what was signed is not what it says\n");
+    assertThat(rewritten(copied.resolve("c"), 1, "\"role\":\"lead\"", "\"role\":\"guest\""))
+        .isEqualTo("1: does not hold: entry 2: its key does not count there\n");
+  }
+
+  private String rewritten(Path copied, int sequence, String from, String to) throws Exception {
+    LedgerFile copy = new LedgerFile(folder).copyTo(Files.createDirectory(copied));
+    try (LedgerFile.Hands hands = copy.hands()) {
+      hands.replace(sequence, from, to);
+      hands.rechain(sequence);
+    }
+    Path changed = copied.resolve("ledger.jsonl");
+    copy.done("ledger", "export", "--ledger", copy.path("a.ledger"), "-o", changed.toString());
+    return verify(changed);
   }
 
   private Path written(List<String> lines) throws IOException {
