@@ -37,7 +37,7 @@ done | jq -s 'add // {}' > "$work/names"
 statements() {
   jq -rn --slurpfile names "$work/names" '
     def of(protocol):
-      protocol | {identifier, version, digest, workbook}
+      protocol | {identifier, version, digest, lists, workbook}
         + (if .effectiveFrom then {effectiveFrom} else {} end)
         + (if .reviewDue then {reviewDue} else {} end);
     def act:

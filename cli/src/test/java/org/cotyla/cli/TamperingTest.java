@@ -102,6 +102,37 @@ class TamperingTest {
               h.rechain(8);
             }),
         way(
+            "the choices of a departure are taken out and the rest made to fit",
+            "entry 8 altered: nothing is said of `construct`",
+            h -> {
+              String body = h.one("SELECT body FROM ledger_entry WHERE sequence = 8");
+              String choices = body.replaceFirst("(?s).*(\"choices\":\\[.*?\\]).*", "$1");
+              h.replace(8, choices, "\"choices\":[]");
+              h.replace(8, "\"followed\":false", "\"followed\":true");
+              h.rechain(8);
+            }),
+        way(
+            "a reason that the protocol does not list is put in and the rest made to fit",
+            "entry 8 altered: `mood` is not a reason of the protocol",
+            h -> {
+              h.replace(8, "own experience", "mood");
+              h.rechain(8);
+            }),
+        way(
+            "an outcome is made to count for nothing and the rest made to fit",
+            "entry 9 altered: how its outcome counts is not what the protocol says",
+            h -> {
+              h.replace(9, "\"counts\":\"event\"", "\"counts\":\"censoring\"");
+              h.rechain(9);
+            }),
+        way(
+            "an outcome is dated before its decision and the rest made to fit",
+            "entry 9 altered: 2026-11-15 is before the decision, which is of 2026-12-15",
+            h -> {
+              h.replace(9, "\"day\":\"2026-12-15\"", "\"day\":\"2026-11-15\"");
+              h.rechain(9);
+            }),
+        way(
             "an entry is deleted",
             "entry 6 missing: there is no entry 6",
             h -> h.sql("DELETE FROM ledger_entry WHERE sequence = 6")),

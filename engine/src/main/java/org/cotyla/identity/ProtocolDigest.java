@@ -17,9 +17,10 @@ import org.cotyla.protocol.Source;
  * The digest of a protocol over everything that an answer can show or depend on.
  *
  * <p>Left out, since they change without the protocol changing: its status, dates, owner, approvals
- * and history, and how the workbook looks; and the measurement errors of fields, since no
- * recommendation shows them or depends on them. Cells count by their meaning: {@code >=15} and
- * {@code ≥ 15} are one.
+ * and history, and how the workbook looks; and, since no recommendation shows them or depends on
+ * them, the measurement errors of fields, the reasons and outcomes that decisions are recorded by,
+ * safeguards, cases and pictures. Cells count by their meaning: {@code >=15} and {@code ≥ 15} are
+ * one.
  */
 public final class ProtocolDigest {
 
@@ -42,6 +43,28 @@ public final class ProtocolDigest {
     protocol.decisions().forEach(decision -> add(decisions.addObject(), decision));
     ArrayNode sources = json.putArray("sources");
     protocol.sources().forEach(source -> add(sources.addObject(), source));
+    return CanonicalJson.digest(json);
+  }
+
+  /** The digest of the reasons and outcomes that decisions are recorded by. */
+  public static String ofLists(Protocol protocol) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    ArrayNode reasons = json.putArray("reasons");
+    protocol
+        .reasons()
+        .forEach(
+            reason ->
+                reasons.addObject().put("name", reason.name()).put("meaning", reason.meaning()));
+    ArrayNode outcomes = json.putArray("outcomes");
+    protocol
+        .outcomes()
+        .forEach(
+            outcome ->
+                outcomes
+                    .addObject()
+                    .put("name", outcome.name())
+                    .put("counts", outcome.counts().word())
+                    .put("meaning", outcome.meaning()));
     return CanonicalJson.digest(json);
   }
 

@@ -26,6 +26,7 @@ public final class ProtocolFile {
             about.identifier(),
             about.version(),
             ProtocolDigest.of(protocol),
+            ProtocolDigest.ofLists(protocol),
             CanonicalJson.digest(bytes),
             about.effectiveFrom(),
             about.reviewDue());
@@ -55,6 +56,7 @@ public final class ProtocolFile {
         version.identifier(),
         version.version(),
         version.digest(),
+        version.lists(),
         version.workbook(),
         day.or(version::effectiveFrom),
         version.reviewDue());

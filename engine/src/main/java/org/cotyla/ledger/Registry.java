@@ -80,7 +80,7 @@ public final class Registry {
       }
       if (other.identifier().equals(version.identifier())
           && other.version().equals(version.version())
-          && !other.digest().equals(version.digest())) {
+          && !other.isOfSameContent(version)) {
         throw LedgerFault.of(
             "L032",
             named(version) + " was released with other content, by entry " + release.sequence(),

@@ -90,6 +90,7 @@ final class Statement {
     parts.put("identifier", protocol.identifier());
     parts.put("version", protocol.version());
     parts.put("digest", protocol.digest());
+    parts.put("lists", protocol.lists());
     parts.put("workbook", protocol.workbook());
     protocol.effectiveFrom().ifPresent(day -> parts.put("effectiveFrom", day.toString()));
     protocol.reviewDue().ifPresent(day -> parts.put("reviewDue", day.toString()));

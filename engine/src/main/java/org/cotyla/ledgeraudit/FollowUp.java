@@ -3,6 +3,8 @@ package org.cotyla.ledgeraudit;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,22 +19,17 @@ import org.cotyla.ledger.Content;
 import org.cotyla.protocol.Counts;
 
 /**
- * Follows decisions to what came of them. Each decision is followed to the event, or else to the
- * last that is known of it, the next decision of its case or the end of the period.
+ * Follows decisions to what came of them. Each decision is followed to the last that is known of
+ * it, the next decision of its case or the end of the period, and to the event when that came by
+ * then.
  */
 final class FollowUp {
 
   private final Map<Long, Content.Decision> decisions = new LinkedHashMap<>();
-  private final Map<String, Long> last = new LinkedHashMap<>();
-  private final Map<Long, LocalDate> replaced = new LinkedHashMap<>();
   private final Map<Long, List<Content.Outcome>> outcomes = new LinkedHashMap<>();
 
-  /** Takes a decision; those of one case in the order of the ledger. */
+  /** Takes a decision, in the order of the ledger, which need not be that of their days. */
   void decided(long entry, Content.Decision decision) {
-    Long before = last.put(decision.caseReference(), entry);
-    if (before != null) {
-      replaced.put(before, decision.day());
-    }
     decisions.put(entry, decision);
   }
 
@@ -42,6 +39,7 @@ final class FollowUp {
 
   /** The curves of the decisions from a day to a day, by ranking, option and outcome. */
   List<OutcomeCurve> curves(LocalDate from, LocalDate to) {
+    Map<Long, LocalDate> replaced = replaced();
     List<Long> within =
         decisions.entrySet().stream()
             .filter(entry -> !entry.getValue().day().isBefore(from))
@@ -59,7 +57,7 @@ final class FollowUp {
       SortedMap<String, SortedMap<String, List<Survival.Followed>>> groups = new TreeMap<>();
       for (long entry : within) {
         Content.Decision decision = decision(entry);
-        Survival.Followed followed = followed(entry, decision, name, to);
+        Survival.Followed followed = followed(entry, decision, name, end(entry, replaced, to));
         for (Choice choice : decision.choices()) {
           groups
               .computeIfAbsent(choice.ranking(), any -> new TreeMap<>())
@@ -86,19 +84,39 @@ final class FollowUp {
         .toList();
   }
 
+  /** The day on which each decision was followed by the next of its case. */
+  private Map<Long, LocalDate> replaced() {
+    Map<String, Map.Entry<Long, Content.Decision>> last = new HashMap<>();
+    Map<Long, LocalDate> replaced = new HashMap<>();
+    decisions.entrySet().stream()
+        .sorted(
+            Comparator.comparing(
+                    (Map.Entry<Long, Content.Decision> entry) -> entry.getValue().day())
+                .thenComparing(Map.Entry::getKey))
+        .forEach(
+            entry -> {
+              Map.Entry<Long, Content.Decision> before =
+                  last.put(entry.getValue().caseReference(), entry);
+              if (before != null) {
+                replaced.put(before.getKey(), entry.getValue().day());
+              }
+            });
+    return replaced;
+  }
+
   private Survival.Followed followed(
-      long entry, Content.Decision decision, String outcome, LocalDate to) {
+      long entry, Content.Decision decision, String outcome, LocalDate end) {
     Optional<LocalDate> event =
-        outcomes(entry, to).stream()
+        outcomes(entry, end).stream()
             .filter(came -> came.counts() == Counts.EVENT && came.outcome().equals(outcome))
             .map(Content.Outcome::day)
             .min(LocalDate::compareTo);
-    LocalDate end = event.orElseGet(() -> end(entry, decision, to));
     return new Survival.Followed(
-        Math.max(0, ChronoUnit.DAYS.between(decision.day(), end)), event.isPresent());
+        ChronoUnit.DAYS.between(decision.day(), event.orElse(end)), event.isPresent());
   }
 
-  private LocalDate end(long entry, Content.Decision decision, LocalDate to) {
+  /** The last day on which something could be observed of a decision. */
+  private LocalDate end(long entry, Map<Long, LocalDate> replaced, LocalDate to) {
     LocalDate end =
         outcomes(entry, to).stream()
             .filter(came -> came.counts() == Counts.CENSORING)
