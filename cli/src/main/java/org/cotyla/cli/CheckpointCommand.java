@@ -1,6 +1,5 @@
 package org.cotyla.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.cotyla.ledger.CheckpointFile;
@@ -39,8 +38,8 @@ final class CheckpointCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (output != null && Files.exists(output)) {
-      throw FileProblem.exists(output);
+    if (output != null) {
+      OutputFile.requireFree(output);
     }
     try (Ledger open = ledger.open(terminal)) {
       Entry entry = new Registry(open).checkpoint(signer.signer());
@@ -48,9 +47,19 @@ final class CheckpointCommand implements Callable<Integer> {
       if (output == null) {
         terminal.out().print(text);
       } else {
-        OutputFile.write(output, text);
+        write(output, text);
       }
       return Main.DONE;
+    }
+  }
+
+  /** The entry stands by now, so the text is never lost: it can be kept from the terminal. */
+  private void write(Path file, String text) {
+    try {
+      OutputFile.write(file, text);
+    } catch (FileProblem unwritable) {
+      terminal.out().print(text);
+      throw unwritable;
     }
   }
 }

@@ -1,11 +1,6 @@
 package org.cotyla.cli;
 
-import java.io.IOException;
-import java.io.Writer;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 import org.cotyla.ledger.Ledger;
 import org.cotyla.ledger.LedgerExport;
@@ -48,20 +43,10 @@ final class LedgerExportCommand implements Callable<Integer> {
     try (Ledger open = ledger.open(terminal)) {
       if (output == null) {
         LedgerExport.write(open, documents, terminal.out());
-        return Main.DONE;
+      } else {
+        OutputFile.write(output, out -> LedgerExport.write(open, documents, out));
       }
-      toFile(open, output);
       return Main.DONE;
-    }
-  }
-
-  private void toFile(Ledger open, Path file) {
-    try (Writer out = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW)) {
-      LedgerExport.write(open, documents, out);
-    } catch (FileAlreadyExistsException there) {
-      throw FileProblem.exists(file);
-    } catch (IOException unwritable) {
-      throw FileProblem.writing(file, unwritable);
     }
   }
 }

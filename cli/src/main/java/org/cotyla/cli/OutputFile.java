@@ -1,6 +1,8 @@
 package org.cotyla.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -9,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
+import java.util.function.Consumer;
 
 /** Writes a file whole or not at all. */
 final class OutputFile {
@@ -21,6 +24,26 @@ final class OutputFile {
 
   /** Writes beside the file first and then moves it there, so that nobody ever meets half of it. */
   static void write(Path file, byte[] content) {
+    requireFree(file);
+    replace(file, content);
+  }
+
+  /** Writes text that is too long to be held, bit by bit, in the same way. */
+  static void write(Path file, Consumer<Appendable> content) {
+    requireFree(file);
+    replace(
+        file,
+        half -> {
+          try (Writer out = Files.newBufferedWriter(half, StandardOpenOption.CREATE_NEW)) {
+            content.accept(out);
+          } catch (UncheckedIOException unwritable) {
+            throw unwritable.getCause();
+          }
+        });
+  }
+
+  /** Refuses a file that is there. */
+  static void requireFree(Path file) {
     if (Files.isDirectory(file)) {
       throw FileProblem.isFolder(file);
     }
@@ -28,15 +51,23 @@ final class OutputFile {
       // It may be a case that somebody filled in, a link or a device: none of them is ours to lose.
       throw FileProblem.exists(file);
     }
-    replace(file, content);
   }
 
   /** Writes in place of the file that is there, if one is; its user has asked for that. */
   static void replace(Path file, byte[] content) {
+    replace(file, half -> Files.write(half, content, StandardOpenOption.CREATE_NEW));
+  }
+
+  /** Fills a file that nobody meets. */
+  private interface Filling {
+    void fill(Path half) throws IOException;
+  }
+
+  private static void replace(Path file, Filling filling) {
     Path half = file.resolveSibling(".cotyla-" + UUID.randomUUID() + ".part");
     try {
       try {
-        Files.write(half, content, StandardOpenOption.CREATE_NEW);
+        filling.fill(half);
         move(half, file);
       } finally {
         Files.deleteIfExists(half);

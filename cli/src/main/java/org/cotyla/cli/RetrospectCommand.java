@@ -156,6 +156,10 @@ final class RetrospectCommand implements Callable<Integer> {
       CaseRows rows, ColumnMapping mapping, Protocol protocol, Optional<Protocol> draft)
       throws IOException {
     Path aside = setAsideFile();
+    if (command != null && state != null && isSame(aside, state)) {
+      throw new ParameterException(
+          command.commandLine(), "--state and --set-aside name the same file");
+    }
     if (!resume) {
       refuseExisting(aside);
       Optional.ofNullable(state).ifPresent(RetrospectCommand::refuseExisting);
@@ -173,6 +177,10 @@ final class RetrospectCommand implements Callable<Integer> {
     try (ProgressBar bar = ProgressBar.on(terminal, "judging")) {
       return run.run(rows, (done, size) -> bar.at((int) (1000L * done / Math.max(size, 1)), 1000));
     }
+  }
+
+  private static boolean isSame(Path one, Path other) {
+    return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
   }
 
   private static void refuseExisting(Path file) {

@@ -109,6 +109,22 @@ class RetrospectCommandTest {
   }
 
   @Test
+  @DisplayName(
+      "empties no file that is not its own, also where it is to go on and there is no state")
+  void resumesOverNothingElse() throws IOException {
+    String state = folder.resolve("state").toString();
+    Run run = retrospect("--resume", "--state", state, "--set-aside", cases.toString());
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.err())
+        .startsWith(
+            "error R012 cases.csv: it is there already, and not a file of rows set aside\n"
+                + "      help: name another file for rows set aside\n");
+    assertThat(cases).hasContent(HEADINGS + ROWS);
+    assertThat(retrospect("--state", state, "--set-aside", state).err())
+        .startsWith("error: --state and --set-aside name the same file\n");
+  }
+
+  @Test
   @DisplayName("writes one page, a workbook and CSV by the file's name, and replaces none")
   void forms() throws IOException {
     for (String form : List.of("html", "xlsx", "csv")) {

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -131,7 +132,9 @@ public final class AuditTotals implements Serializable {
 
   /** With leading space, so that the numbers stand in order. */
   private static String missing(int count) {
-    return count < MOST_MISSING ? "%2d".formatted(count) : MOST_MISSING + " or more";
+    return count < MOST_MISSING
+        ? String.format(Locale.ROOT, "%2d", count)
+        : MOST_MISSING + " or more";
   }
 
   private void count(Table table, String value, Tally tally) {

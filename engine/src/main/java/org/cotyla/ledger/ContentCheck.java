@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import org.cotyla.expression.FormulaFunction;
 import org.cotyla.issue.Issues;
 import org.cotyla.issue.RejectedException;
+import org.cotyla.privacy.Wording;
 import org.cotyla.protocol.Protocol;
 
 /** Holds each entry against the rules that the program follows when it writes one. */

@@ -9,6 +9,7 @@ import org.cotyla.expression.FormulaFunction;
 import org.cotyla.issue.Issues;
 import org.cotyla.issue.Place;
 import org.cotyla.issue.RejectedException;
+import org.cotyla.privacy.Wording;
 import org.cotyla.protocol.Outcome;
 import org.cotyla.protocol.Protocol;
 

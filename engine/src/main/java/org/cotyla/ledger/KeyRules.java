@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.cotyla.issue.Issues;
 import org.cotyla.issue.RejectedException;
+import org.cotyla.privacy.Wording;
 
 /** Which keys count, and whether what was signed holds. */
 final class KeyRules {

@@ -18,6 +18,7 @@ import org.cotyla.issue.Issues;
 import org.cotyla.issue.RejectedException;
 import org.cotyla.json.RecommendationJson;
 import org.cotyla.json.RecordedCase;
+import org.cotyla.privacy.Wording;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.value.ValueType;
 

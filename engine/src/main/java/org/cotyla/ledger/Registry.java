@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cotyla.issue.Issues;
 import org.cotyla.issue.RejectedException;
+import org.cotyla.privacy.Wording;
 
 /** The life of protocols and keys in a ledger: approving, releasing, withdrawing. */
 public final class Registry {

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.cotyla.audit.JudgedDecision;
 import org.cotyla.finding.Case;
 import org.cotyla.finding.FindingsReader;
@@ -16,6 +15,7 @@ import org.cotyla.issue.Place;
 import org.cotyla.issue.RejectedException;
 import org.cotyla.name.NameIndex;
 import org.cotyla.name.NearestWord;
+import org.cotyla.privacy.Wording;
 import org.cotyla.protocol.Option;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
@@ -26,15 +26,6 @@ import org.cotyla.value.ValueType;
 final class RowReader {
 
   private static final int LONGEST_QUOTED = 60;
-  private static final int LONGEST_ROLE = 60;
-  private static final Pattern ROLE = Pattern.compile("\\p{L}[\\p{L} -]*\\p{L}");
-
-  /** As a ledger has it: what has more digits may be the number of a person. */
-  private static final Pattern REFERENCE =
-      Pattern.compile("(?!.*\\d{6})(?=.{1,32}$)[A-Za-z0-9](?:[A-Za-z0-9-]*[A-Za-z0-9])?");
-
-  private static final int MOST_DIGITS = 8;
-
   private final ColumnMapping mapping;
   private final Protocol protocol;
   private final LocalDate today;
@@ -135,7 +126,7 @@ final class RowReader {
 
     private void about(Column column, Meaning.Of about, String text) {
       switch (about) {
-        case REFERENCE -> reference = isSafe(text) ? text : "";
+        case REFERENCE -> reference = Wording.isReference(text) ? text : "";
         case DATE -> date(column, text);
         case ROLE -> role(column, text);
         case STAGE -> {
@@ -159,7 +150,7 @@ final class RowReader {
     }
 
     private void role(Column column, String text) {
-      if (ROLE.matcher(text).matches() && text.length() <= LONGEST_ROLE) {
+      if (Wording.isRole(text)) {
         role = text;
       } else {
         fault(
@@ -206,11 +197,6 @@ final class RowReader {
   /** Only the words of the protocol's list are taken: free words may name somebody. */
   private Optional<String> reason(String text) {
     return Optional.of(protocol.reason(text).map(Reason::name).orElse("not on the list"));
-  }
-
-  private static boolean isSafe(String reference) {
-    return REFERENCE.matcher(reference).matches()
-        && reference.chars().filter(Character::isDigit).count() <= MOST_DIGITS;
   }
 
   private static String cut(String text) {

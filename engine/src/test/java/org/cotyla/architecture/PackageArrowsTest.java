@@ -89,6 +89,7 @@ class PackageArrowsTest {
           Map.entry(
               "ledger",
               Set.of(
+                  "privacy",
                   "json",
                   "explain",
                   "evaluate",
@@ -126,9 +127,11 @@ class PackageArrowsTest {
                   "name")),
           Map.entry("audit", Set.of("ledger", "evaluate", "protocol", "value", "name")),
           Map.entry("ledgeraudit", Set.of("audit", "ledger", "evaluate", "protocol")),
+          Map.entry("privacy", Set.of("issue")),
           Map.entry(
               "retrospective",
               Set.of(
+                  "privacy",
                   "audit",
                   "evaluate",
                   "workbook",

@@ -1,4 +1,4 @@
-package org.cotyla.ledger;
+package org.cotyla.privacy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,17 +1,17 @@
-package org.cotyla.ledger;
+package org.cotyla.privacy;
 
 import java.util.regex.Pattern;
 import org.cotyla.issue.Issues;
 import org.cotyla.issue.Place;
 
 /**
- * What may be written into a ledger in free words, so that nothing in it identifies a patient. What
+ * What may be kept of a case and of who decided, so that nothing in it identifies a patient. What
  * looks like a date or a long number is refused, since it is most likely one that does.
  */
-final class Wording {
+public final class Wording {
 
-  static final int LONGEST_REFERENCE = 32;
-  static final int LONGEST_TEXT = 300;
+  private static final int LONGEST_REFERENCE = 32;
+  private static final int LONGEST_TEXT = 300;
   private static final int LONGEST_ROLE = 60;
   private static final int MOST_DIGITS = 8;
 
@@ -40,7 +40,20 @@ final class Wording {
 
   private Wording() {}
 
-  static void reference(String reference, Issues issues) {
+  /** Whether it is a local reference of a case that says nothing of the patient. */
+  public static boolean isReference(String text) {
+    Issues issues = new Issues();
+    reference(text, issues);
+    return !issues.hasErrors();
+  }
+
+  /** Whether it is a role, and not a person. */
+  public static boolean isRole(String text) {
+    return ROLE.matcher(text).matches() && text.length() <= LONGEST_ROLE;
+  }
+
+  /** Says what is wrong with the local reference of a case. */
+  public static void reference(String reference, Issues issues) {
     Place place = new Place.Whole("case reference");
     boolean sound =
         REFERENCE.matcher(reference).matches() && reference.length() <= LONGEST_REFERENCE;
@@ -61,8 +74,9 @@ final class Wording {
     }
   }
 
-  static void role(String role, Issues issues) {
-    if (!ROLE.matcher(role).matches() || role.length() > LONGEST_ROLE) {
+  /** Says what is wrong with a role. */
+  public static void role(String role, Issues issues) {
+    if (!isRole(role)) {
       issues.error(
           "L012",
           new Place.Whole("role"),
@@ -72,7 +86,8 @@ final class Wording {
     }
   }
 
-  static void text(String what, String text, Issues issues) {
+  /** Says what is wrong with free words. */
+  public static void text(String what, String text, Issues issues) {
     Place place = new Place.Whole(what);
     boolean control = text.codePoints().anyMatch(Character::isISOControl);
     if (text.isBlank() || text.length() > LONGEST_TEXT || control) {
