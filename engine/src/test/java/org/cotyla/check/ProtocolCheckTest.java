@@ -320,7 +320,7 @@ class ProtocolCheckTest {
   @DisplayName("A review date that has passed is told")
   void review() {
     check(new SampleDraft().about("review due", "2026-05-31"))
-        .says("warning K171 Protocol: the protocol was due for review on 2026-05-31");
+        .says("warning K171 Protocol!B6: the protocol was due for review on 2026-05-31");
     check(new SampleDraft().about("review due", "2026-06-01")).says();
   }
 
