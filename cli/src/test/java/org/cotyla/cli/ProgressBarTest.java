@@ -44,9 +44,16 @@ class ProgressBarTest {
                   bar.at(140, 300);
                 }))
         .isEqualTo(
-            "\rworking [" + ".".repeat(30) + "] 0 %"
-                + "\rworking [" + "#".repeat(15) + ".".repeat(15) + "] 50 %"
-                + "\r" + " ".repeat(45) + "\r");
+            "\rworking ["
+                + ".".repeat(30)
+                + "] 0 %"
+                + "\rworking ["
+                + "#".repeat(15)
+                + ".".repeat(15)
+                + "] 50 %"
+                + "\r"
+                + " ".repeat(45)
+                + "\r");
   }
 
   @Test
