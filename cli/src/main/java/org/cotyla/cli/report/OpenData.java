@@ -11,7 +11,9 @@ import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Step;
 
-/** The data that are not known and from which something is worked out, directly or through others. */
+/**
+ * The data that are not known and from which something is worked out, directly or through others.
+ */
 final class OpenData {
 
   private OpenData() {}

@@ -85,7 +85,9 @@ final class PicturePart {
   private void figure(Picture picture, Draws draws) {
     markup.start("figure");
     boolean drawn = draws.draw();
-    new Undrawn(sheet, picture).why(drawn).ifPresent(why -> markup.leaf("p", why, "class", "not-drawn"));
+    new Undrawn(sheet, picture)
+        .why(drawn)
+        .ifPresent(why -> markup.leaf("p", why, "class", "not-drawn"));
     if (picture.kind() != PictureKind.FLOW && !picture.parts(PictureRole.FIGURE).isEmpty()) {
       markup.start("figcaption");
       figures(picture);
