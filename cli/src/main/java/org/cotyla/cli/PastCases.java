@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.cotyla.compare.Impact;
 import org.cotyla.compare.ImpactRun;
 import org.cotyla.compare.PastCase;
@@ -68,16 +69,16 @@ final class PastCases {
       return Optional.empty();
     }
     Path path = place.get();
-    try (Progress progress = new Progress(terminal, "past cases")) {
+    try (ProgressBar bar = ProgressBar.on(terminal, "past cases")) {
       if (Files.isDirectory(path)) {
         CaseFolder folder = CaseFolder.of(path);
-        progress.expect(folder.size());
-        return Optional.of(run(before, after, folder.cases(), progress));
+        int size = folder.size();
+        return Optional.of(run(before, after, folder.cases(), done -> bar.at(done, size)));
       }
       try (InputStream in = Files.newInputStream(path);
           CaseTable table = CaseTable.of(String.valueOf(path.getFileName()), in, protocols)) {
         remarks = table.remarks();
-        return Optional.of(run(before, after, table.cases(), progress));
+        return Optional.of(run(before, after, table.cases(), bar::at));
       }
     } catch (java.nio.file.FileSystemException unreadable) {
       throw FileProblem.reading(path, unreadable);
@@ -89,8 +90,8 @@ final class PastCases {
     return List.copyOf(changed);
   }
 
-  private Impact run(Engine before, Engine after, Iterator<PastCase> cases, Progress progress) {
-    return ImpactRun.of(before, after, cases, THREADS, progress::done, this::keep);
+  private Impact run(Engine before, Engine after, Iterator<PastCase> cases, IntConsumer done) {
+    return ImpactRun.of(before, after, cases, THREADS, done, this::keep);
   }
 
   private void keep(Answer.Found found) {

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param out where answers go, as UTF-8
  * @param err where complaints go, as UTF-8
  * @param takesColour whether the answers go to a terminal that shows colour
+ * @param showsProgress whether complaints go to a terminal, where a line can be written over
  * @param clock the day, for the protocol's review date alone
  * @param home the folder of the program, when it is known
  */
@@ -28,6 +29,7 @@ record Terminal(
     PrintWriter out,
     PrintWriter err,
     boolean takesColour,
+    boolean showsProgress,
     Clock clock,
     Optional<Path> home) {
 
@@ -38,6 +40,7 @@ record Terminal(
         writer(new FileOutputStream(FileDescriptor.out)),
         writer(System.err),
         isTerminal(System.console()) && allowsColour(),
+        "terminal".equals(System.getProperty("cotyla.err")),
         Clock.systemDefaultZone(),
         Optional.ofNullable(System.getProperty("cotyla.home")).map(Path::of));
   }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -77,6 +78,37 @@ class ReportCommandTest {
           .contains("What the findings point to", "Points for and against", "ruled out")
           .contains("Cautions", "Plan A, B and C", "Kit and lead times", "Cell salvage");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"geometry/sectors-and-floor", "instability/abductors-absent-new-cup"})
+  @DisplayName("leaves no decision's heading alone at the foot of a sheet")
+  void headingsAtTheFoot(String name) throws IOException {
+    Path file = folder.resolve("plan.pdf");
+    Run.of("report", CASES.resolve(name + ".json").toString(), "-o", file.toString());
+    try (PDDocument document = Loader.loadPDF(Files.readAllBytes(file))) {
+      PDFTextStripper text = new PDFTextStripper();
+      text.setSortByPosition(true);
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        text.setStartPage(page);
+        text.setEndPage(page);
+        List<String> lines = text.getText(document).lines().filter(one -> !one.isBlank()).toList();
+        String foot = lines.get(lines.size() - 1);
+        assertThat(foot).endsWith(page + " / " + document.getNumberOfPages());
+        assertThat(lines.get(lines.size() - 2)).doesNotContain("(hit policy");
+      }
+    }
+  }
+
+  @Test
+  @DisplayName("names the data for want of which a picture, its point or its sector is not drawn")
+  void notDrawn() {
+    Path given = CASES.resolve("intrapelvic/cup-inside-the-pelvis.json");
+    assertThat(Run.of("report", given.toString()).out())
+        .contains(
+            "The sector is not drawn: it hangs on defect clock from, defect clock to, which are",
+            "The point is not drawn: it hangs on planned inclination, planned anteversion, which",
+            "Not drawn: it hangs on planned inclination, planned anteversion, head centre offset,");
   }
 
   @Test

@@ -38,6 +38,7 @@ record Run(int code, String out, String err) {
             Terminal.writer(out),
             Terminal.writer(err),
             takesColour,
+            false,
             Clock.fixed(Instant.parse("2026-12-15T10:00:00Z"), ZoneOffset.UTC),
             home);
     int code = Main.run(terminal, arguments);

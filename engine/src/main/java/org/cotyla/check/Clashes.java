@@ -9,7 +9,6 @@ import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.PreparedTest;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finite.Answer;
-import org.cotyla.finite.Claim;
 import org.cotyla.finite.Region;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.HitPolicy;
@@ -25,10 +24,12 @@ final class Clashes {
 
   private final TableCheck check;
   private final DecisionTable table;
+  private final ClashSearch clashes;
 
   Clashes(TableCheck check) {
     this.check = check;
     this.table = check.table();
+    this.clashes = new ClashSearch(table, check.search());
   }
 
   void check() {
@@ -60,11 +61,10 @@ final class Clashes {
   }
 
   private boolean isClash(Row a, Row b) {
-    Claim both = new Claim.All(List.of(new Claim.Matches(table, a), new Claim.Matches(table, b)));
-    Answer answer = check.search().findEarliest(both);
+    Answer answer = clashes.of(a, b);
     String rows = "rows `" + a.id() + "` and `" + b.id() + "` (" + b.at().plain() + ")";
-    if (answer instanceof Answer.Found first) {
-      Recommendation example = check.search().smallest(first, both).answers().get(0);
+    if (answer instanceof Answer.Found found) {
+      Recommendation example = found.answers().get(0);
       check
           .remarks()
           .error(
@@ -77,13 +77,14 @@ final class Clashes {
       return true;
     }
     if (answer instanceof Answer.Undecided undecided) {
+      String result = table.hitPolicy() == HitPolicy.ANY ? " and give different results" : "";
       check
           .remarks()
           .warning(
               "K112",
               a.at(),
               a.id(),
-              "whether " + rows + " can both match is undecided: " + undecided.why(),
+              "whether " + rows + " can both match" + result + " is undecided: " + undecided.why(),
               Optional.empty(),
               Remarks.Example.none());
       return true;

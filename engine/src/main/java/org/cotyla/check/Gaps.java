@@ -34,10 +34,22 @@ final class Gaps {
     }
     Claim none = new Claim.NoRow(check.table());
     List<Claim> claims = new ArrayList<>(List.of(none));
-    for (int i = 0; i < REGIONS_AT_MOST; i++) {
+    for (int i = 0; ; i++) {
       Claim claim = new Claim.All(claims);
       Answer answer = check.search().findEarliest(claim);
       if (answer instanceof Answer.Impossible) {
+        return;
+      }
+      if (i == REGIONS_AT_MOST) {
+        check
+            .remarks()
+            .note(
+                "K103",
+                check.table().at(),
+                check.table().name(),
+                "more cases may have no row; only the first "
+                    + REGIONS_AT_MOST
+                    + " regions are shown");
         return;
       }
       if (answer instanceof Answer.Undecided undecided) {
@@ -53,30 +65,28 @@ final class Gaps {
         return;
       }
       Answer.Found found = (Answer.Found) answer;
-      Region region = region(found);
-      report(region, check.search().smallest(found, claim));
+      Region around = check.classes().around(found.answers().get(0));
+      boolean proven = isFree(around);
+      Region region = proven ? check.classes().widest(around, this::isFree) : around;
+      report(region, proven, check.search().smallest(found, claim));
       claims.add(new Claim.Not(region.claim()));
     }
   }
 
-  private Region region(Answer.Found found) {
-    Region start = check.classes().around(found.answers().get(0));
-    boolean certain = isFree(start);
-    return certain ? check.classes().widest(start, this::isFree) : start;
-  }
-
+  /** Whether the cells alone say that no row matches any case of the region. */
   private boolean isFree(Region region) {
     return check.table().rows().stream().allMatch(row -> check.classes().isOutside(row, region));
   }
 
-  private void report(Region region, Answer.Found example) {
+  /** What hangs on other names than the inputs is a gap in some cases of the region only. */
+  private void report(Region region, boolean proven, Answer.Found example) {
     check
         .remarks()
         .warning(
             "K101",
             check.table().at(),
             check.table().name(),
-            "no row for " + check.words().plain(region),
+            "no row for " + (proven ? "" : "some cases of ") + check.words().plain(region),
             Optional.of("add a row for it, or a default row; until then the result is nothing"),
             Remarks.Example.of(example.answers().get(0)));
   }

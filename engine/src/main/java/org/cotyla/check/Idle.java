@@ -11,6 +11,7 @@ import org.cotyla.protocol.Demand;
 import org.cotyla.protocol.Effect;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Option;
+import org.cotyla.protocol.Picture;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
 import org.cotyla.protocol.Row;
@@ -34,10 +35,25 @@ final class Idle {
       }
     }
     for (Safeguard safeguard : protocol.checks().safeguards()) {
-      safeguard.tests().forEach(condition -> read.add(condition.input().symbol()));
+      for (Safeguard.Condition condition : safeguard.tests()) {
+        read.add(condition.input().symbol());
+        read.addAll(condition.test().prepared().references());
+      }
       if (safeguard.demand() instanceof Demand.Holds holds) {
         read.add(holds.name());
+        read.addAll(holds.test().prepared().references());
       }
+    }
+    protocol.pictures().stream()
+        .flatMap(picture -> picture.parts().stream())
+        .forEach(part -> drawn(part.shows()));
+  }
+
+  private void drawn(Picture.Shown shown) {
+    if (shown instanceof Picture.Shown.Worked worked) {
+      read.addAll(worked.expression().references());
+    } else if (shown instanceof Picture.Shown.Finding finding) {
+      read.add(finding.field().symbol());
     }
   }
 

@@ -8,7 +8,6 @@ import org.cotyla.expression.PreparedTest;
 import org.cotyla.finite.Answer;
 import org.cotyla.finite.Claim;
 import org.cotyla.protocol.DecisionTable;
-import org.cotyla.protocol.HitPolicy;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.Truth;
 
@@ -40,26 +39,29 @@ final class IdleRows {
     if (answer instanceof Answer.Impossible) {
       report(row);
     } else if (answer instanceof Answer.Undecided undecided) {
-      undecided(row, undecided);
+      undecided(row, "row", undecided);
     } else if (answer instanceof Answer.Found found) {
       check.seen().add(found.answers().get(0));
     }
   }
 
-  private void undecided(Row row, Answer.Undecided undecided) {
+  private void undecided(Row row, String what, Answer.Undecided undecided) {
     check
         .remarks()
         .warning(
             "K122",
             row.at(),
             row.id(),
-            "whether row `" + row.id() + "` ever counts is undecided: " + undecided.why(),
+            "whether " + what + " `" + row.id() + "` ever counts is undecided: " + undecided.why(),
             Optional.empty(),
             Remarks.Example.none());
   }
 
   private void checkDefault(Row row) {
-    if (check.search().find(new Claim.NoRow(table)) instanceof Answer.Impossible) {
+    Answer answer = check.search().find(new Claim.NoRow(table));
+    if (answer instanceof Answer.Undecided undecided) {
+      undecided(row, "the default row", undecided);
+    } else if (answer instanceof Answer.Impossible) {
       check
           .remarks()
           .warning(
@@ -122,8 +124,7 @@ final class IdleRows {
     List<Row> rivals =
         table.rows().stream()
             .filter(other -> other != row)
-            .filter(
-                other -> table.hitPolicy() != HitPolicy.FIRST || other.position() < row.position())
+            .filter(other -> mayGoBefore(other, row))
             .toList();
     List<Row> takers = rivals.stream().filter(other -> covers(other, row)).limit(1).toList();
     if (takers.isEmpty()) {
@@ -143,8 +144,23 @@ final class IdleRows {
     String more =
         takers.size() > ROWS_NAMED ? " and " + (takers.size() - ROWS_NAMED) + " more" : "";
     return takers.isEmpty()
-        ? "other rows go before it in every case"
+        ? "whether no case meets its tests, or other rows take all that do, is undecided"
         : "every case that it matches is taken by " + named + more;
+  }
+
+  /** Whether a row can be the one that is taken where another matches too. */
+  private boolean mayGoBefore(Row other, Row row) {
+    return switch (table.hitPolicy()) {
+      case FIRST -> other.position() < row.position();
+      case PRIORITY ->
+          !(check
+                  .search()
+                  .find(
+                      new Claim.All(
+                          List.of(new Claim.Matches(table, row), new Claim.Counts(table, other))))
+              instanceof Answer.Impossible);
+      default -> true;
+    };
   }
 
   /** Whether the cells alone say that a row matches wherever another does. */

@@ -1,7 +1,6 @@
 package org.cotyla.check;
 
 import java.time.LocalDate;
-import org.cotyla.issue.Place;
 import org.cotyla.protocol.About;
 
 /** Whether the protocol is past the day on which it was to be reviewed. */
@@ -23,7 +22,7 @@ final class ReviewDate {
             due ->
                 remarks.warning(
                     "K171",
-                    new Place.Whole("Protocol"),
+                    about.reviewDueAt().orElseThrow(),
                     "review due",
                     "the protocol was due for review on " + due,
                     "review it, and set the next date"));

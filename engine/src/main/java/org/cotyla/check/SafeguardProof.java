@@ -16,6 +16,7 @@ import org.cotyla.protocol.Ranking;
 import org.cotyla.protocol.Row;
 import org.cotyla.protocol.Safeguard;
 import org.cotyla.value.PossibleValues;
+import org.cotyla.value.Truth;
 import org.cotyla.value.Value;
 
 /** Whether a safeguard holds in every complete case, or a smallest case that breaks it. */
@@ -50,8 +51,14 @@ final class SafeguardProof {
     if (answer instanceof Answer.Undecided undecided) {
       return new SafeguardVerdict.Undecided(safeguard, undecided.why());
     }
-    boolean applies = !(search.find(new Claim.All(conditions)) instanceof Answer.Impossible);
-    return new SafeguardVerdict.Proven(safeguard, applies);
+    return new SafeguardVerdict.Proven(safeguard, truth(search.find(new Claim.All(conditions))));
+  }
+
+  /** Whether there is such a case. */
+  private static Truth truth(Answer answer) {
+    return answer instanceof Answer.Found
+        ? Truth.TRUE
+        : answer instanceof Answer.Impossible ? Truth.FALSE : Truth.OPEN;
   }
 
   /** True of an answer that meets the demand. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Safeguard;
+import org.cotyla.value.Truth;
 
 /** What has to be said of safeguards that do not simply hold. */
 final class SafeguardRemarks {
@@ -40,7 +41,8 @@ final class SafeguardRemarks {
                 + undecided.why(),
             Optional.empty(),
             Remarks.Example.none());
-      } else if (verdict instanceof SafeguardVerdict.Proven proven && !proven.applies()) {
+      } else if (verdict instanceof SafeguardVerdict.Proven proven
+          && proven.applies() == Truth.FALSE) {
         remarks.warning(
             "K203",
             safeguard.at(),
@@ -49,6 +51,17 @@ final class SafeguardRemarks {
                 + safeguard.id()
                 + "`, so it guards nothing",
             "widen a test of it");
+      } else if (verdict instanceof SafeguardVerdict.Proven proven
+          && proven.applies() == Truth.OPEN) {
+        remarks.warning(
+            "K204",
+            safeguard.at(),
+            safeguard.id(),
+            "whether any case meets the conditions of safeguard `"
+                + safeguard.id()
+                + "` is undecided, so it may guard nothing",
+            Optional.empty(),
+            Remarks.Example.none());
       }
     }
   }

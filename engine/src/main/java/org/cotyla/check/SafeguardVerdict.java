@@ -2,6 +2,7 @@ package org.cotyla.check;
 
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.protocol.Safeguard;
+import org.cotyla.value.Truth;
 
 /** What became of a safeguard that was put to every complete case. */
 public sealed interface SafeguardVerdict {
@@ -11,9 +12,9 @@ public sealed interface SafeguardVerdict {
   /**
    * It holds in every case.
    *
-   * @param applies whether some case meets its conditions at all
+   * @param applies whether some case meets its conditions at all; open when that is undecided
    */
-  record Proven(Safeguard safeguard, boolean applies) implements SafeguardVerdict {}
+  record Proven(Safeguard safeguard, Truth applies) implements SafeguardVerdict {}
 
   /**
    * A case breaks it.

@@ -25,7 +25,8 @@ final class TableCheck {
   private final Remarks remarks = new Remarks();
 
   /**
-   * @param seen rows that are known to count in some case; more are added
+   * @param seen rows that are known to count in some case; what is found on top of them stays here,
+   *     since tables are checked side by side and what one says may not hang on how far others are
    * @param step run after each row
    */
   TableCheck(
@@ -35,7 +36,7 @@ final class TableCheck {
       Effort effort,
       SeenRows seen,
       Runnable step) {
-    this.seen = seen;
+    this.seen = seen.copy();
     this.step = step;
     this.table = table;
     this.search = CaseSearch.of(engine, domain, effort);

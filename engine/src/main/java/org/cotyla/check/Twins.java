@@ -92,10 +92,13 @@ final class Twins {
 
   private boolean isOrderFree() {
     HitPolicy policy = table.hitPolicy();
-    return policy != HitPolicy.FIRST && policy != HitPolicy.PRIORITY;
+    return policy != HitPolicy.FIRST
+        && policy != HitPolicy.PRIORITY
+        && policy != HitPolicy.RULE_ORDER
+        && policy != HitPolicy.OUTPUT_ORDER;
   }
 
-  /** Under a policy of order, a row between them with another result may come first. */
+  /** Under a policy of order, a row between them with another result may come first or between. */
   private boolean nothingBetween(Row a, Row b) {
     return IntStream.range(a.position() + 1, b.position())
         .mapToObj(table.rows()::get)

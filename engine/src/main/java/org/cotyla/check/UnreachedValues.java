@@ -26,24 +26,46 @@ final class UnreachedValues {
     for (DecisionTable.Output output : check.table().outputs()) {
       Symbol symbol = output.symbol();
       List<String> never = new ArrayList<>();
+      List<String> undecided = new ArrayList<>();
+      String why = "";
       for (String choice : symbol.choices()) {
         Claim gives = new Claim.Is(symbol, PossibleValues.of(Value.of(choice)));
-        if (check.search().find(gives) instanceof Answer.Impossible) {
+        Answer answer = check.search().find(gives);
+        if (answer instanceof Answer.Impossible) {
           never.add(choice);
+        } else if (answer instanceof Answer.Undecided open) {
+          undecided.add(choice);
+          why = open.why();
         }
       }
       if (!never.isEmpty()) {
-        String words =
-            never.stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
         check
             .remarks()
             .note(
                 "K141",
                 output.at(),
                 symbol.name(),
-                "no case leads to " + words + " of `" + symbol.name() + "`",
+                "no case leads to " + words(never) + " of `" + symbol.name() + "`",
                 "take it out of the allowed values, or add the row that gives it");
       }
+      if (!undecided.isEmpty()) {
+        check
+            .remarks()
+            .note(
+                "K142",
+                output.at(),
+                symbol.name(),
+                "whether a case leads to "
+                    + words(undecided)
+                    + " of `"
+                    + symbol.name()
+                    + "` is undecided: "
+                    + why);
+      }
     }
+  }
+
+  private static String words(List<String> values) {
+    return values.stream().map(word -> "`" + word + "`").collect(Collectors.joining(", "));
   }
 }

@@ -34,6 +34,7 @@ final class AboutCompiler {
         status(),
         date("effective from"),
         date("review due"),
+        Optional.ofNullable(entries.get("review due")).map(Text::at),
         optional("owner"),
         optional("approved by"),
         required("caution"),

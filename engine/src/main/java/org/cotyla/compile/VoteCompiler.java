@@ -19,11 +19,14 @@ import org.cotyla.protocol.Effect;
 import org.cotyla.protocol.Option;
 import org.cotyla.protocol.Vote;
 import org.cotyla.value.Value;
+import org.cotyla.value.ValueType;
 
 /** The columns option, effect and points of a sheet that votes. */
 final class VoteCompiler {
 
   private static final List<String> COLUMNS = List.of("option", "effect", "points");
+  private static final String POINTS =
+      "points are a number above 0 or a house constant; the effect says for or against";
 
   private final List<String> optionNames;
   private final NameIndex<Option> options;
@@ -116,14 +119,24 @@ final class VoteCompiler {
       if (value.orElse(null) instanceof Value.NumberValue number && number.number().signum() > 0) {
         return Optional.of(number.number());
       }
-      issues.error(
-          "W166",
-          cell.at(),
-          "`" + cell.text() + "` is not a number of points",
-          "points are a number above 0 or a house constant; the effect says for or against");
+      issues.error("W166", cell.at(), "`" + cell.text() + "` is not a number of points", POINTS);
     } catch (ExpressionException faulty) {
-      issues.error("W166", cell.at(), faulty.line(), faulty.help());
+      issues.error("W166", cell.at(), faulty.line(), help(cell, faulty, parser, constants));
     }
     return Optional.empty();
+  }
+
+  /** The advice of the fault, of which names only constants of numbers are worth suggesting. */
+  private static String help(
+      Text cell, ExpressionException faulty, CellParser parser, Map<Symbol, Value> constants) {
+    List<Symbol> numbers =
+        constants.keySet().stream().filter(name -> name.type() == ValueType.NUMBER).toList();
+    Optional<String> help = faulty.help();
+    try {
+      parser.knowing(numbers).formula(cell.text());
+    } catch (ExpressionException again) {
+      help = again.line().equals(faulty.line()) ? again.help() : help;
+    }
+    return help.orElse(POINTS);
   }
 }

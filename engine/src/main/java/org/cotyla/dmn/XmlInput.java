@@ -125,7 +125,12 @@ final class XmlInput {
     }
     Map<String, String> attributes = new HashMap<>();
     for (int i = 0; i < xml.getAttributeCount(); i++) {
-      attributes.put(xml.getAttributeLocalName(i), limited(xml.getAttributeValue(i)));
+      String owner = xml.getAttributeNamespace(i);
+      String value = limited(xml.getAttributeValue(i));
+      // The standard's own attributes bear no prefix; those that do are somebody else's.
+      if (owner == null || owner.isEmpty()) {
+        attributes.put(xml.getAttributeLocalName(i), value);
+      }
     }
     String namespace = xml.getNamespaceURI();
     open.push(

@@ -2,6 +2,7 @@ package org.cotyla.evaluate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.cotyla.issue.CellRef;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Row;
@@ -55,6 +56,17 @@ public record Firing(
     return standing == newStanding
         ? this
         : new Firing(table, row, certain, newStanding, seen, truths, results);
+  }
+
+  /** Whether the row gives something else than another of its table, whatever the open data are. */
+  public boolean differsFrom(Firing other) {
+    return !row.vote().equals(other.row().vote())
+        || IntStream.range(0, results.size())
+            .anyMatch(output -> isOther(results.get(output), other.results().get(output)));
+  }
+
+  private static boolean isOther(PossibleValues one, PossibleValues other) {
+    return !(one.orNothing() && other.orNothing()) && !one.values().intersects(other.values());
   }
 
   /** Whether the row is part of the result, or may be. */

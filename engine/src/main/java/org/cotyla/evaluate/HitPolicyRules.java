@@ -108,17 +108,7 @@ final class HitPolicyRules {
   /** Whether the rows differ whatever the open data are. */
   private static boolean differ(List<Firing> fired) {
     Firing first = fired.get(0);
-    return fired.stream()
-        .anyMatch(
-            firing ->
-                !firing.row().vote().equals(first.row().vote())
-                    || outputs(first).anyMatch(output -> isOther(firing, first, output)));
-  }
-
-  private static boolean isOther(Firing a, Firing b, int output) {
-    PossibleValues one = a.results().get(output);
-    PossibleValues other = b.results().get(output);
-    return !(one.orNothing() && other.orNothing()) && !one.values().intersects(other.values());
+    return fired.stream().anyMatch(firing -> firing.differsFrom(first));
   }
 
   private static IntStream outputs(Firing firing) {

@@ -23,7 +23,7 @@ public record AskedOption(Ranking ranking, Option option) {
   /**
    * The option of that name.
    *
-   * @throws RejectedException when there is none, or when it stands in several rankings
+   * @throws RejectedException when there is none
    */
   public static AskedOption find(Protocol protocol, String name) {
     return find(protocol, name, Optional.empty());
@@ -48,7 +48,6 @@ public record AskedOption(Ranking ranking, Option option) {
   static List<AskedOption> found(
       Protocol protocol, String name, Optional<String> ranking, String word, Issues issues) {
     List<Ranking> rankings = rankings(protocol, ranking, issues);
-    Place place = new Place.Whole(word + " `" + name + "`");
     List<AskedOption> found = new ArrayList<>();
     for (Ranking one : rankings) {
       NameIndex.of(one.options(), Option::name)
@@ -58,15 +57,11 @@ public record AskedOption(Ranking ranking, Option option) {
     if (found.isEmpty()) {
       List<String> names =
           rankings.stream().flatMap(one -> one.options().stream()).map(Option::name).toList();
-      issues.error("C042", place, "there is no such option", NearestWord.help(name, names));
-    } else if (found.size() > 1) {
-      List<String> names = found.stream().map(asked -> asked.ranking().name()).toList();
       issues.error(
-          "C043",
-          place,
-          "it stands in several rankings",
-          "name one of them as well: " + String.join(", ", names));
-      found.clear();
+          "C042",
+          new Place.Whole(word + " `" + name + "`"),
+          "there is no such option",
+          NearestWord.help(name, names));
     }
     return found;
   }

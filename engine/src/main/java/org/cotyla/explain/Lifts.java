@@ -25,7 +25,6 @@ import org.cotyla.protocol.Effect;
 import org.cotyla.protocol.Row;
 import org.cotyla.protocol.Step;
 import org.cotyla.value.PossibleValues;
-import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
 
 /**
@@ -59,7 +58,7 @@ final class Lifts {
    * The case with values of one part for one finding: the ids of the rows that then rule out, or
    * may.
    */
-  private record Trial(ValueSet part, Value sample, Set<String> rulings) {}
+  private record Trial(FieldParts.Part part, Set<String> rulings) {}
 
   List<Ruling> rulings() {
     return Why.reasons(advice, option).stream()
@@ -93,7 +92,7 @@ final class Lifts {
     ValueSet freeing = ValueSet.none(datum.field().symbol().type());
     ValueSet others = freeing;
     for (Trial trial : tried) {
-      ValueSet values = isWhole ? trial.part() : ValueSet.of(trial.sample());
+      ValueSet values = isWhole ? trial.part().values() : ValueSet.of(trial.part().sample());
       if (trial.rulings().isEmpty()) {
         freeing = freeing.union(values);
       } else if (!trial.rulings().contains(row.id())) {
@@ -109,23 +108,22 @@ final class Lifts {
   }
 
   private List<Trial> trials(Datum datum) {
-    FieldClasses classes = FieldClasses.of(relevant, datum.field());
-    whole.put(datum, classes.isWhole());
-    return classes.parts().stream().map(part -> trial(datum, part)).toList();
+    FieldParts parts = FieldParts.of(relevant, datum.field());
+    whole.put(datum, parts.isWhole());
+    return parts.parts().stream().map(part -> trial(datum, part)).toList();
   }
 
-  private Trial trial(Datum datum, ValueSet part) {
-    Value sample = FieldClasses.sample(part);
+  private Trial trial(Datum datum, FieldParts.Part part) {
     Findings findings = advice.findings();
     List<Datum> data = new ArrayList<>();
     for (Datum one : findings.data()) {
       data.add(
           one == datum
-              ? new Datum(one.field(), Knowledge.RECORDED, PossibleValues.of(sample))
+              ? new Datum(one.field(), Knowledge.RECORDED, PossibleValues.of(part.sample()))
               : one);
     }
     Recommendation then =
-        engine.evaluate(new Findings(findings.title(), findings.stage(), data, List.of()));
+        engine.decide(new Findings(findings.title(), findings.stage(), data, List.of()));
     Set<String> rulings = new HashSet<>();
     then.ranking(ranking.ranking().name())
         .flatMap(result -> result.option(option.name()))
@@ -135,7 +133,7 @@ final class Lifts {
                 ranked.rulings().stream()
                     .map(Contribution::firing)
                     .forEach(firing -> rulings.add(firing.row().id())));
-    return new Trial(part, sample, rulings);
+    return new Trial(part, rulings);
   }
 
   /** Every name that the row can hang on, however far away. */

@@ -99,7 +99,7 @@ final class ChangeSearch {
   /** Whether the goal is reached when some findings are replaced, whatever else is open. */
   static boolean reaches(
       Engine engine, Recommendation advice, Goal goal, Map<String, ValueSet> changes) {
-    Recommendation after = engine.evaluate(Changed.with(advice.findings(), new HashMap<>(changes)));
+    Recommendation after = engine.decide(Changed.with(advice.findings(), new HashMap<>(changes)));
     return goal.claim().truth(after) == Truth.TRUE;
   }
 }

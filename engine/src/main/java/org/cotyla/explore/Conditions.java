@@ -20,7 +20,8 @@ import org.cotyla.value.ValueSet;
  *
  * @param conditions for the weightiest part that a datum can change, the data that can change most
  *     first
- * @param complete whether all were looked for; otherwise there may be more
+ * @param complete whether all were looked for, and each within the limits of the search; otherwise
+ *     there may be more, and narrower ones
  */
 public record Conditions(List<Condition> conditions, boolean complete) {
 
@@ -39,7 +40,11 @@ public record Conditions(List<Condition> conditions, boolean complete) {
 
   /** The conditions of first options and of decisions of the first page, up to a bound. */
   public static Conditions of(Engine engine, WhatMatters matters) {
-    Run run = new Run(engine, matters);
+    return of(engine, matters, EFFORT);
+  }
+
+  static Conditions of(Engine engine, WhatMatters matters, Effort effort) {
+    Run run = new Run(engine, matters, effort);
     matters.data().forEach(run::add);
     return new Conditions(run.conditions, run.complete);
   }
@@ -51,12 +56,14 @@ public record Conditions(List<Condition> conditions, boolean complete) {
     private final Recommendation advice;
     private final WhatMatters matters;
     private final FieldClasses classes;
+    private final Effort effort;
     private final List<Condition> conditions = new ArrayList<>();
     private int questions;
     private boolean complete = true;
 
-    Run(Engine engine, WhatMatters matters) {
+    Run(Engine engine, WhatMatters matters, Effort effort) {
       this.engine = engine;
+      this.effort = effort;
       this.advice = matters.advice();
       this.matters = matters;
       this.classes = new FieldClasses(engine.protocol());
@@ -71,10 +78,11 @@ public record Conditions(List<Condition> conditions, boolean complete) {
       Facet facet = first.get().facet();
       FacetResults results = FacetResults.of(advice, facet);
       if (!results.formulas().isEmpty()) {
+        complete = false;
         return;
       }
       Domain domain = Domain.of(engine.protocol(), advice.findings());
-      CaseSearch pairs = CaseSearch.pair(engine, domain, Set.of(influence.datum().field()), EFFORT);
+      CaseSearch pairs = CaseSearch.pair(engine, domain, Set.of(influence.datum().field()), effort);
       Claim differ = InfluenceSearch.differ(results.results());
       for (Influence other : matters.data()) {
         boolean both =
@@ -96,6 +104,7 @@ public record Conditions(List<Condition> conditions, boolean complete) {
         questions++;
         Claim there = new Claim.Is(other.field().symbol(), PossibleValues.of(piece));
         Answer answer = pairs.find(new Claim.All(List.of(differ, there)));
+        complete &= !(answer instanceof Answer.Undecided);
         when = answer instanceof Answer.Impossible ? when : when.union(piece);
       }
       if (!when.isEmpty() && !when.equals(other.value().values())) {

@@ -74,7 +74,8 @@ final class InfluenceSearch {
 
   /** What changes a part changes what is shown. */
   private static Reach alsoShown(Reach part) {
-    return new Reach(Facet.SHOWN, Reach.Verdict.CAN, List.of(), part.witness(), part.byItself());
+    return new Reach(
+        Facet.SHOWN, Reach.Verdict.CAN, List.of(), false, part.witness(), part.byItself());
   }
 
   private boolean may(Facet facet) {
@@ -106,7 +107,7 @@ final class InfluenceSearch {
   private Reach shown(FacetResults all, boolean formulas) {
     Optional<Reach.Witness> drawn = new Trials(engine, advice, field, 3).differing(Facet.SHOWN);
     if (drawn.isPresent()) {
-      return new Reach(Facet.SHOWN, Reach.Verdict.CAN, List.of(), drawn, false);
+      return Reach.shown(Facet.SHOWN, drawn.get());
     }
     Set<Symbol> changing = Dependence.on(engine.protocol(), field.symbol());
     List<Result> hanging = all.results().stream().filter(one -> hangs(one, changing)).toList();
@@ -127,9 +128,10 @@ final class InfluenceSearch {
   private Reach search(Facet facet, FacetResults all, boolean formulas) {
     Set<Result> among = new LinkedHashSet<>();
     Optional<Reach.Witness> witness = Optional.empty();
-    boolean complete = false;
+    boolean ended = false;
+    boolean whole = false;
     boolean hidden = false;
-    while (!complete && among.size() < RESULTS_AT_MOST) {
+    while (!ended && among.size() < RESULTS_AT_MOST) {
       List<Result> left = all.results().stream().filter(one -> !among.contains(one)).toList();
       Answer answer = left.isEmpty() ? new Answer.Impossible() : pairs().find(differ(left));
       if (answer instanceof Answer.Found found) {
@@ -139,25 +141,25 @@ final class InfluenceSearch {
         }
         // Rows that contradict each other can leave the result open in both cases.
         hidden = told.isEmpty();
-        complete = hidden || facet.kind() == Facet.Kind.SHOWN;
+        ended = hidden || facet.kind() == Facet.Kind.SHOWN;
         among.addAll(told);
       } else if (answer instanceof Answer.Undecided && among.isEmpty()) {
         return Reach.undecided(facet);
       } else {
-        complete = true;
+        ended = true;
+        whole = answer instanceof Answer.Impossible;
       }
     }
+    whole = all.formulas().isEmpty() && (whole || among.containsAll(all.results()));
     boolean differs = witness.filter(two -> !two.oneResult().equals(two.otherResult())).isPresent();
     if (among.isEmpty() || (!differs && !all.formulas().isEmpty())) {
       return formulas(facet, formulas || hidden || !among.isEmpty());
     }
+    if (facet.kind() == Facet.Kind.SHOWN) {
+      return Reach.shown(facet, witness.orElseThrow());
+    }
     List<String> words = all.results().stream().filter(among::contains).map(Result::words).toList();
-    return new Reach(
-        facet,
-        Reach.Verdict.CAN,
-        facet.kind() == Facet.Kind.SHOWN ? List.of() : words,
-        witness,
-        false);
+    return new Reach(facet, Reach.Verdict.CAN, words, whole, witness, false);
   }
 
   /** Whether formulas give another result although the same rows count: tried, never proven. */
@@ -167,7 +169,7 @@ final class InfluenceSearch {
     }
     return new Trials(engine, advice, field, 12)
         .differing(facet)
-        .map(witness -> new Reach(facet, Reach.Verdict.CAN, List.of(), Optional.of(witness), false))
+        .map(witness -> Reach.shown(facet, witness))
         .orElse(Reach.undecided(facet));
   }
 
@@ -251,7 +253,8 @@ final class InfluenceSearch {
                   Truth other = result.claim().truth(answers, 1);
                   return one != Truth.OPEN && other != Truth.OPEN && one != other;
                 });
-    return new Reach(reach.facet(), reach.verdict(), reach.among(), reach.witness(), byItself);
+    return new Reach(
+        reach.facet(), reach.verdict(), reach.among(), reach.whole(), reach.witness(), byItself);
   }
 
   private Datum value(Recommendation answer) {
@@ -259,6 +262,6 @@ final class InfluenceSearch {
   }
 
   private Recommendation alone(Datum datum) {
-    return engine.evaluate(Changed.with(advice.findings(), field, datum.value().values()));
+    return engine.decide(Changed.with(advice.findings(), field, datum.value().values()));
   }
 }

@@ -53,7 +53,7 @@ final class LeastMoves {
       }
     }
     Map<String, ValueSet> fixed = new LinkedHashMap<>();
-    Map<String, Optional<Value>> lines = new LinkedHashMap<>();
+    Map<String, Nearest> nearests = new LinkedHashMap<>();
     Answer.Found best = found;
     for (Datum datum : moved) {
       Nearest nearest = new Nearest(datum, search, others);
@@ -61,10 +61,10 @@ final class LeastMoves {
       Value to = value(best, datum.field());
       others.add(new Claim.Is(datum.field().symbol(), PossibleValues.of(to)));
       fixed.put(datum.field().name(), ValueSet.of(to));
-      lines.put(datum.field().name(), nearest.line());
+      nearests.put(datum.field().name(), nearest);
     }
     Map<String, ValueSet> once = onceRecorded(best, fixed);
-    return result(moved, fixed, lines, once);
+    return result(moved, fixed, nearests, once);
   }
 
   private static Value value(Answer.Found found, Field field) {
@@ -109,25 +109,27 @@ final class LeastMoves {
   private ChangeSet result(
       List<Datum> moved,
       Map<String, ValueSet> fixed,
-      Map<String, Optional<Value>> lines,
+      Map<String, Nearest> nearests,
       Map<String, ValueSet> once) {
     Map<String, ValueSet> all = new LinkedHashMap<>(fixed);
     all.putAll(once);
     List<Move> moves = new ArrayList<>();
     for (Datum datum : moved) {
       String name = datum.field().name();
+      Optional<Nearest> nearest = Optional.ofNullable(nearests.get(name));
       moves.add(
           new Move(
               datum,
               single(fixed, name),
-              lines.getOrDefault(name, Optional.empty()),
+              nearest.flatMap(Nearest::line),
+              nearest.filter(Nearest::isProven).isPresent(),
               others(datum, all)));
     }
     List<Move> recorded = new ArrayList<>();
     for (Datum datum : advice.findings().data()) {
       if (once.containsKey(datum.field().name())) {
         Value value = single(once, datum.field().name());
-        recorded.add(new Move(datum, value, Optional.empty(), others(datum, all)));
+        recorded.add(new Move(datum, value, Optional.empty(), false, others(datum, all)));
       }
     }
     Recommendation after = engine.evaluate(Changed.with(advice.findings(), all));

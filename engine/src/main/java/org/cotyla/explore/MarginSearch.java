@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,9 @@ import org.jspecify.annotations.Nullable;
 final class MarginSearch {
 
   private static final int HALVINGS_AT_MOST = 80;
+
+  /** Up to about 10^12 of the field's unit. */
+  private static final int DOUBLINGS_AT_MOST = 40;
 
   private final Engine engine;
   private final Recommendation advice;
@@ -63,7 +67,7 @@ final class MarginSearch {
 
   /** The parts that are not the same all over these values. */
   private List<Margin.Change> changes(ValueSet values) {
-    Recommendation answer = engine.evaluate(Changed.with(advice.findings(), field, values));
+    Recommendation answer = engine.decide(Changed.with(advice.findings(), field, values));
     List<Margin.Change> changes = new ArrayList<>();
     now.forEach(
         (facet, from) -> {
@@ -105,12 +109,33 @@ final class MarginSearch {
     boolean onLine = above ? hull.lowIncluded() : hull.highIncluded();
     int decimals = Math.max(scale(near), scale(recorded));
     Optional<Value> first =
-        onLine ? Optional.of(Value.of(near)) : Steps.beyond(near, piece, above, decimals);
+        onLine ? Optional.of(Value.of(near)) : JustBeyond.line(near, piece, above, decimals);
     List<Margin.Change> there = first.map(value -> changes(ValueSet.of(value))).orElse(List.of());
     if (first.isPresent() && !there.isEmpty()) {
       return Optional.of(new Margin.Line(Value.of(near), !onLine, first.get(), there));
     }
-    return halved(piece, near, number(above ? hull.high() : hull.low()), above, decimals + 1);
+    Value far = above ? hull.high() : hull.low();
+    if (far != null) {
+      return halved(piece, near, number(far), above, decimals + 1);
+    }
+    Optional<Margin.Line> line =
+        stretch(piece, near, above).flatMap(end -> halved(piece, near, end, above, decimals + 1));
+    // Farther out the class has no end up to which a proof could be tried.
+    nearest &= line.isPresent();
+    return line;
+  }
+
+  /** In a class without an end: so far from the near end that the answer may change in between. */
+  private Optional<BigDecimal> stretch(ValueSet piece, BigDecimal near, boolean above) {
+    BigDecimal length = BigDecimal.ONE;
+    for (int i = 0; i < DOUBLINGS_AT_MOST; i++) {
+      BigDecimal far = above ? near.add(length) : near.subtract(length);
+      if (!changes(piece.intersect(between(near, far))).isEmpty()) {
+        return Optional.of(far);
+      }
+      length = length.add(length);
+    }
+    return Optional.empty();
   }
 
   /**
@@ -176,7 +201,7 @@ final class MarginSearch {
           .filter(facet -> !changing.contains(facet))
           .forEach(changing::add);
     }
-    changing.sort(java.util.Comparator.comparing(Facet::kind));
+    changing.sort(Comparator.comparing(Facet::kind));
     Margin.Verdict verdict =
         !changing.isEmpty()
             ? Margin.Verdict.CHANGES
@@ -204,6 +229,9 @@ final class MarginSearch {
   }
 
   private static BigDecimal number(@Nullable Value value) {
-    return value instanceof Value.NumberValue number ? number.number() : BigDecimal.ZERO;
+    if (value instanceof Value.NumberValue number) {
+      return number.number();
+    }
+    throw new IllegalStateException("not a number, or no end: " + value);
   }
 }

@@ -27,11 +27,13 @@ public record Margins(Recommendation advice, List<Margin> margins) {
   /** The lines around each recorded number, with all else as it is. */
   public static Margins of(Engine engine, Recommendation advice) {
     FieldClasses classes = new FieldClasses(engine.protocol());
+    // Only one number is another at a time, so most decisions meet what they met before.
+    Engine remembering = engine.remembering();
     List<Margin> margins = new ArrayList<>();
     for (Datum datum : advice.findings().data()) {
       boolean number = datum.field().symbol().type() == ValueType.NUMBER;
       if (number && datum.knowledge() == Knowledge.RECORDED) {
-        new MarginSearch(engine, advice, datum, classes).margin().ifPresent(margins::add);
+        new MarginSearch(remembering, advice, datum, classes).margin().ifPresent(margins::add);
       }
     }
     return new Margins(advice, margins);

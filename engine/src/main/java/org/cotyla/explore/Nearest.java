@@ -16,6 +16,7 @@ import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
 import org.cotyla.value.ValueType;
+import org.jspecify.annotations.Nullable;
 
 /** The value of one finding, nearest to what is known of it, at which all claims can be true. */
 final class Nearest {
@@ -24,6 +25,7 @@ final class Nearest {
   private final CaseSearch search;
   private final List<Claim> others;
   private Optional<Value> line = Optional.empty();
+  private boolean proven = true;
 
   /**
    * @param others what else is to be true; as it stands now
@@ -37,6 +39,13 @@ final class Nearest {
   /** The line beyond which the value lies, when it does not lie on it. */
   Optional<Value> line() {
     return line;
+  }
+
+  /**
+   * Whether it is proven that no nearer value does, on a grid of one decimal more than is recorded.
+   */
+  boolean isProven() {
+    return proven;
   }
 
   /** The case with the nearest value, no farther than in the case that is known. */
@@ -60,9 +69,11 @@ final class Nearest {
   private Optional<Answer.Found> in(ValueSet values) {
     List<Claim> all = new ArrayList<>(others);
     all.add(new Claim.Is(datum.field().symbol(), PossibleValues.of(values)));
-    return search.find(new Claim.All(all)) instanceof Answer.Found found
-        ? Optional.of(found)
-        : Optional.empty();
+    Answer answer = search.find(new Claim.All(all));
+    if (answer instanceof Answer.Undecided) {
+      proven = false;
+    }
+    return answer instanceof Answer.Found found ? Optional.of(found) : Optional.empty();
   }
 
   private int places(ValueSet piece) {
@@ -74,49 +85,59 @@ final class Nearest {
         .orElse(0);
   }
 
+  /** Whether the piece lies above all that is known; an end that is missing lies above nothing. */
   private boolean isAbove(ValueSet piece) {
-    return number(piece.hull().low(), BigDecimal.ZERO)
-            .compareTo(number(datum.value().values().hull().high(), BigDecimal.ZERO))
-        >= 0;
+    Value low = piece.hull().low();
+    Value known = datum.value().values().hull().high();
+    return low != null && known != null && low.compareTo(known) >= 0;
+  }
+
+  /** The end on the side of what is known; every piece has it, since it holds nothing known. */
+  private BigDecimal nearEnd(ValueSet piece) {
+    return number(isAbove(piece) ? piece.hull().low() : piece.hull().high());
   }
 
   private BigDecimal distance(ValueSet piece) {
     Interval known = datum.value().values().hull();
-    return isAbove(piece)
-        ? number(piece.hull().low(), BigDecimal.ZERO)
-            .subtract(number(known.high(), BigDecimal.ZERO))
-        : number(known.low(), BigDecimal.ZERO)
-            .subtract(number(piece.hull().high(), BigDecimal.ZERO));
+    if (isAbove(piece)) {
+      return nearEnd(piece).subtract(number(known.high()));
+    }
+    // Without an end below, all that is not above lies in a gap of what is known.
+    return known.low() == null
+        ? BigDecimal.ZERO
+        : number(known.low()).subtract(nearEnd(piece)).max(BigDecimal.ZERO);
   }
 
-  private static BigDecimal number(
-      @org.jspecify.annotations.Nullable Value end, BigDecimal otherwise) {
-    return end instanceof Value.NumberValue number ? number.number() : otherwise;
+  private static BigDecimal number(@Nullable Value end) {
+    if (end instanceof Value.NumberValue number) {
+      return number.number();
+    }
+    throw new IllegalStateException("not a number, or no end: " + end);
   }
 
   /** The end of the class on this side; just beyond it; or by halving, when formulas cut it. */
   private Answer.Found closest(ValueSet piece, Answer.Found found) {
     boolean above = isAbove(piece);
     Interval hull = piece.hull();
-    BigDecimal end = number(above ? hull.low() : hull.high(), BigDecimal.ZERO);
+    BigDecimal end = nearEnd(piece);
     boolean included = above ? hull.lowIncluded() : hull.highIncluded();
     Optional<Value> first =
-        included ? Optional.of(Value.of(end)) : Steps.beyond(end, piece, above, decimals(end));
+        included ? Optional.of(Value.of(end)) : JustBeyond.line(end, piece, above, decimals(end));
     Optional<Answer.Found> at = first.flatMap(value -> in(ValueSet.of(value)));
     if (at.isPresent()) {
       line = included ? Optional.empty() : Optional.of(Value.of(end));
       return at.get();
     }
-    return halved(end, found);
+    return halved(piece, end, found);
   }
 
   private int decimals(BigDecimal end) {
     Interval known = datum.value().values().hull();
-    return Math.max(
-        scale(end),
-        Math.max(
-            scale(number(known.low(), BigDecimal.ZERO)),
-            scale(number(known.high(), BigDecimal.ZERO))));
+    return Math.max(scale(end), Math.max(scale(known.low()), scale(known.high())));
+  }
+
+  private static int scale(@Nullable Value end) {
+    return end instanceof Value.NumberValue number ? scale(number.number()) : 0;
   }
 
   private static int scale(BigDecimal number) {
@@ -124,17 +145,8 @@ final class Nearest {
   }
 
   /** On a grid of one decimal more than is recorded; where the grid has no such value, as found. */
-  private Answer.Found halved(BigDecimal end, Answer.Found found) {
-    BigDecimal far =
-        number(
-            found
-                .findings()
-                .datum(datum.field().name())
-                .orElseThrow()
-                .value()
-                .single()
-                .orElseThrow(),
-            end);
+  private Answer.Found halved(ValueSet piece, BigDecimal end, Answer.Found found) {
+    BigDecimal far = number(value(found));
     BigDecimal grid = BigDecimal.ONE.movePointLeft(decimals(end) + 1);
     BigInteger low = BigInteger.ZERO;
     BigInteger high = far.subtract(end).abs().divide(grid, 0, RoundingMode.CEILING).toBigInteger();
@@ -150,7 +162,28 @@ final class Nearest {
         low = middle;
       }
     }
-    return pastLine(on(end, sign, grid, low), sign, best);
+    Value last = on(end, sign, grid, low);
+    ValueSet passed = piece.intersect(between(Value.of(end), last));
+    // Single values were tried; whether one between them does is asked of all at once.
+    if (!passed.isEmpty() && in(passed).isPresent()) {
+      proven = false;
+    }
+    return pastLine(last, sign, best);
+  }
+
+  private static ValueSet between(Value one, Value other) {
+    boolean ascending = one.compareTo(other) <= 0;
+    Value low = ascending ? one : other;
+    Value high = ascending ? other : one;
+    return ValueSet.between(ValueType.NUMBER, low, true, high, true);
+  }
+
+  private Value value(Answer.Found found) {
+    return found
+        .findings()
+        .datum(datum.field().name())
+        .flatMap(now -> now.value().single())
+        .orElseThrow();
   }
 
   private static Value on(BigDecimal end, BigDecimal sign, BigDecimal grid, BigInteger steps) {
@@ -159,17 +192,15 @@ final class Nearest {
 
   /** Where the last value that does not do is a round one, it is the line. */
   private Answer.Found pastLine(Value last, BigDecimal sign, Answer.Found best) {
-    BigDecimal round = number(last, BigDecimal.ZERO);
+    BigDecimal round = number(last);
     int usual = decimals(round.setScale(0, RoundingMode.FLOOR));
-    boolean onRound =
-        best.findings().datum(datum.field().name()).flatMap(now -> now.value().single()).stream()
-            .anyMatch(value -> scale(number(value, BigDecimal.ZERO)) <= usual);
+    boolean onRound = scale(value(best)) <= usual;
     if (onRound || scale(round) > usual) {
       return best;
     }
     line = Optional.of(last);
     ValueSet allowed = datum.field().allowed();
-    return Steps.beyond(round, allowed, sign.signum() > 0, decimals(round))
+    return JustBeyond.line(round, allowed, sign.signum() > 0, decimals(round))
         .flatMap(value -> in(ValueSet.of(value)))
         .orElse(best);
   }

@@ -11,13 +11,20 @@ import org.cotyla.evaluate.Recommendation;
  * @param verdict whether it can
  * @param among the results among which it decides: each of them comes or goes when only this datum
  *     is another; for rule-outs the options that it rules out or not
+ * @param whole whether it is proven that it decides among no other results; false where the search
+ *     met a limit, and where formulas give results that are not told apart
  * @param witness two ways to fill in what is open that differ in this datum only and come to
  *     different results
  * @param byItself whether the two values of the witness come to different results whatever the
  *     other open data are
  */
 public record Reach(
-    Facet facet, Verdict verdict, List<String> among, Optional<Witness> witness, boolean byItself) {
+    Facet facet,
+    Verdict verdict,
+    List<String> among,
+    boolean whole,
+    Optional<Witness> witness,
+    boolean byItself) {
 
   /** Whether a datum can change something. */
   public enum Verdict {
@@ -38,10 +45,15 @@ public record Reach(
   }
 
   static Reach cannot(Facet facet) {
-    return new Reach(facet, Verdict.CANNOT, List.of(), Optional.empty(), false);
+    return new Reach(facet, Verdict.CANNOT, List.of(), true, Optional.empty(), false);
   }
 
   static Reach undecided(Facet facet) {
-    return new Reach(facet, Verdict.UNDECIDED, List.of(), Optional.empty(), false);
+    return new Reach(facet, Verdict.UNDECIDED, List.of(), false, Optional.empty(), false);
+  }
+
+  /** Two cases show that it can; among which results is not looked for. */
+  static Reach shown(Facet facet, Witness witness) {
+    return new Reach(facet, Verdict.CAN, List.of(), false, Optional.of(witness), false);
   }
 }

@@ -1,5 +1,7 @@
 package org.cotyla.expression;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import org.cotyla.expression.Expression.Literal;
 import org.cotyla.expression.Expression.Nothing;
@@ -40,12 +42,15 @@ public final class CellParser {
     if (dialect == Dialect.KIND) {
       CellText.refuseCommaDecimal(text);
     }
-    Symbol noInput = new Symbol("?", -1, ValueType.NUMBER, java.util.List.of());
+    Symbol noInput = new Symbol("?", -1, ValueType.NUMBER, List.of());
     Cursor cursor = new Cursor(text);
     Expression formula = new TestParser(cursor, noInput, vocabulary, dialect).formulas().formula();
     if (!cursor.atEnd()) {
-      throw new ExpressionException(
-          "`" + text + "` goes on with `" + cursor.rest() + "` after a complete formula");
+      throw MisspeltName.fault(
+          cursor,
+          vocabulary,
+          "`" + text + "` goes on with `" + cursor.rest() + "` after a complete formula",
+          Optional.empty());
     }
     return formula;
   }
@@ -86,6 +91,11 @@ public final class CellParser {
     throw new ExpressionException(
         "`" + word + "` is not a value of `" + output.name() + "`",
         NearestWord.help(word, output.choices()));
+  }
+
+  /** A parser of the same dialect that knows these names only, and no function. */
+  public CellParser knowing(Collection<Symbol> names) {
+    return new CellParser(new Vocabulary(names, List.of()), dialect);
   }
 
   private String tidy(String cell) {

@@ -1,5 +1,7 @@
 package org.cotyla.expression;
 
+import java.util.Optional;
+
 /** A place in the text of a cell. */
 final class Cursor {
 
@@ -13,6 +15,8 @@ final class Cursor {
   private int at;
   private int depth;
   private int parts;
+  private int nameFrom = -1;
+  private int nameTo = -1;
 
   Cursor(String text) {
     this.text = text;
@@ -28,6 +32,19 @@ final class Cursor {
 
   void moveTo(int place) {
     at = place;
+  }
+
+  /** Takes the name that stands here and ends at the place. */
+  void takeName(int end) {
+    nameFrom = at;
+    nameTo = end;
+    at = end;
+  }
+
+  /** The name that was taken right before the cursor, if that was a name. */
+  Optional<String> nameBefore() {
+    boolean rightBefore = nameTo >= 0 && nameTo <= at && text.substring(nameTo, at).isBlank();
+    return rightBefore ? Optional.of(text.substring(nameFrom, nameTo)) : Optional.empty();
   }
 
   void skipSpace() {

@@ -15,8 +15,12 @@ public final class ExpressionException extends Exception {
   }
 
   ExpressionException(String message) {
+    this(message, Optional.empty());
+  }
+
+  ExpressionException(String message, Optional<String> help) {
     super(message);
-    this.help = Optional.empty();
+    this.help = help;
   }
 
   /** One line: what is wrong, the author's own text in backticks. */

@@ -189,7 +189,7 @@ final class FormulaParser {
       return literal.get();
     }
     if (name.isPresent()) {
-      cursor.moveTo(name.get().end());
+      cursor.takeName(name.get().end());
       return new Reference(name.get().what());
     }
     if (cursor.takeWord("null")) {
@@ -288,19 +288,23 @@ final class FormulaParser {
 
   private void expect(String sign) throws ExpressionException {
     if (!cursor.take(sign)) {
-      throw new ExpressionException(
-          "`" + cursor.text() + "` lacks `" + sign + "` " + before(cursor));
+      throw lacks(sign);
     }
   }
 
   private void expectWord(String word) throws ExpressionException {
     if (!cursor.takeWord(word)) {
-      throw new ExpressionException(
-          "`" + cursor.text() + "` lacks `" + word + "` " + before(cursor));
+      throw lacks(word);
     }
   }
 
-  static String before(Cursor cursor) {
-    return cursor.atEnd() ? "at its end" : "before `" + cursor.rest() + "`";
+  /** The fault that something does not stand at the cursor. */
+  ExpressionException lacks(String what) {
+    String where = cursor.atEnd() ? "at its end" : "before `" + cursor.rest() + "`";
+    return MisspeltName.fault(
+        cursor,
+        vocabulary,
+        "`" + cursor.text() + "` lacks `" + what + "` " + where,
+        Optional.empty());
   }
 }

@@ -73,9 +73,11 @@ final class TestParser {
   CellTest cell() throws ExpressionException {
     CellTest test = cursor.take("-") && cursor.atEnd() ? new Anything() : negatable();
     if (!cursor.atEnd()) {
-      throw new ExpressionException(
+      throw MisspeltName.fault(
+          cursor,
+          vocabulary,
           "`" + cursor.text() + "` goes on with `" + cursor.rest() + "` after a complete test",
-          "separate alternatives with a comma and a space");
+          Optional.of("separate alternatives with a comma and a space"));
     }
     return test;
   }
@@ -196,9 +198,11 @@ final class TestParser {
     checkType(high);
     boolean highIncluded = cursor.take("]");
     if (!highIncluded && !cursor.take(")") && !cursor.take("[")) {
-      throw new ExpressionException(
+      throw MisspeltName.fault(
+          cursor,
+          vocabulary,
           "`" + cursor.text() + "` starts an interval and does not end it",
-          "close it with ] when the end belongs to it, with ) when not");
+          Optional.of("close it with ] when the end belongs to it, with ) when not"));
     }
     if (dialect == Dialect.KIND) {
       refuseEmpty(low, high, lowIncluded && highIncluded);
@@ -228,8 +232,7 @@ final class TestParser {
     cursor.take("[");
     CellTest inner = tests();
     if (!cursor.take("]")) {
-      throw new ExpressionException(
-          "`" + cursor.text() + "` lacks `]` " + FormulaParser.before(cursor));
+      throw formulas.lacks("]");
     }
     return inner;
   }

@@ -15,6 +15,7 @@ import org.cotyla.issue.Severity;
 import org.cotyla.protocol.About;
 import org.cotyla.protocol.Acceptance;
 import org.cotyla.protocol.Safeguard;
+import org.cotyla.value.Truth;
 
 /**
  * Writes what a check of a protocol found as JSON, laid out as {@code check.schema.json} says. The
@@ -139,7 +140,9 @@ public final class CheckJson {
     json.writeStringField("demand", safeguard.demand().plain());
     if (verdict instanceof SafeguardVerdict.Proven proven) {
       json.writeStringField("verdict", "proven");
-      json.writeBooleanField("applies", proven.applies());
+      if (proven.applies() != Truth.OPEN) {
+        json.writeBooleanField("applies", proven.applies() == Truth.TRUE);
+      }
     } else if (verdict instanceof SafeguardVerdict.Broken broken) {
       json.writeStringField("verdict", "broken");
       example(json, Optional.of(broken.example()));

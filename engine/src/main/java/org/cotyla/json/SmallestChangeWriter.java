@@ -43,15 +43,15 @@ final class SmallestChangeWriter {
     json.writeArrayFieldStart("ways");
     for (ChangeSet way : change.sets()) {
       json.writeStartObject();
-      moves("different", way.moves());
-      moves("onceRecorded", way.onceRecorded());
+      moves("different", way.moves(), true);
+      moves("onceRecorded", way.onceRecorded(), false);
       json.writeStringField("caseDigest", way.after().identity().caseDigest());
       json.writeEndObject();
     }
     json.writeEndArray();
   }
 
-  private void moves(String name, List<Move> moves) throws IOException {
+  private void moves(String name, List<Move> moves, boolean nearest) throws IOException {
     json.writeArrayFieldStart(name);
     for (Move move : moves) {
       Field field = move.before().field();
@@ -65,6 +65,9 @@ final class SmallestChangeWriter {
       if (move.line().isPresent()) {
         json.writeFieldName("beyondLine");
         values.write(PossibleValues.of(move.line().get()), field.symbol());
+      }
+      if (nearest) {
+        json.writeBooleanField("provenNearest", move.provenNearest());
       }
       json.writeArrayFieldStart("orElse");
       for (Value other : move.others()) {

@@ -62,6 +62,7 @@ final class WhatMattersWriter {
       facet(reach.facet());
       json.writeStringField("verdict", word(reach.verdict()));
       ScalarJson.strings(json, "among", reach.among());
+      json.writeBooleanField("provenAmongNoOther", reach.whole());
       if (reach.witness().isPresent()) {
         Reach.Witness witness = reach.witness().get();
         json.writeBooleanField("byItself", reach.byItself());

@@ -5,7 +5,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
+import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -13,11 +13,9 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVRecord;
 import org.cotyla.compare.PastCase;
 import org.cotyla.finding.Case;
@@ -48,23 +46,29 @@ public final class CaseTable implements Closeable {
   private static final int LOOK_AHEAD = 1 << 16;
 
   private final String name;
-  private final BoundedReader reader;
-  private final CSVParser parser;
+  private final Reader reader;
+  private final Records records;
   private final List<String> headings;
+  private final long headingsRow;
   private final Map<Integer, String> fields = new HashMap<>();
   private final List<Issue> remarks = new ArrayList<>();
   private int stageColumn = -1;
   private int referenceColumn = -1;
 
-  private CaseTable(String name, BoundedReader reader, CSVParser parser, Iterator<CSVRecord> rows) {
+  private CaseTable(String name, Reader reader, Records records) {
     this.name = name;
     this.reader = reader;
-    this.parser = parser;
-    this.headings = rows.hasNext() ? rows.next().toList() : List.of();
-    this.rows = rows;
+    this.records = records;
+    Optional<Records.Read> first = records.next();
+    if (first.isPresent() && first.get() instanceof Records.Fault fault) {
+      throw new RejectedException(unreadable(fault));
+    }
+    this.headings =
+        first.isPresent() && first.get() instanceof Records.Cells cells
+            ? cells.cells().toList()
+            : List.of();
+    this.headingsRow = first.map(Records.Read::row).orElse(1L);
   }
-
-  private final Iterator<CSVRecord> rows;
 
   /**
    * The table in the stream, which is closed with it.
@@ -81,21 +85,11 @@ public final class CaseTable implements Closeable {
     try {
       char separator = separator(text);
       BoundedReader bounded = new BoundedReader(text);
-      CSVParser parser =
-          CSVFormat.RFC4180
-              .builder()
-              .setDelimiter(separator)
-              .setIgnoreEmptyLines(true)
-              .setTrim(true)
-              .get()
-              .parse(bounded);
-      CaseTable table = new CaseTable(name, bounded, parser, parser.iterator());
+      CaseTable table = new CaseTable(name, bounded, new Records(bounded, separator));
       table.readHeadings(protocols);
       return table;
-    } catch (CharacterCodingException otherEncoding) {
-      throw new RejectedException(unreadable(name, otherEncoding));
-    } catch (UncheckedIOException broken) {
-      throw new RejectedException(unreadable(name, cause(broken)));
+    } catch (CharacterCodingException unreadable) {
+      throw new RejectedException(unreadable(name, unreadable));
     }
   }
 
@@ -141,7 +135,8 @@ public final class CaseTable implements Closeable {
       if (field.isPresent() && field.get().isGiven()) {
         String twice = seen.putIfAbsent(key, heading);
         if (twice != null) {
-          issues.error("C002", place(1), "two columns are `" + heading + "` and `" + twice + "`");
+          issues.error(
+              "C002", place(headingsRow), "two columns are `" + heading + "` and `" + twice + "`");
         }
         fields.put(i, heading);
       } else if (STAGE.contains(key)) {
@@ -173,7 +168,7 @@ public final class CaseTable implements Closeable {
   private void remark(Issues issues, String heading, Optional<String> help) {
     issues.warning(
         "C050",
-        place(1),
+        place(headingsRow),
         "the column `" + heading + "` is not read: it is no field of a case",
         help.orElse("headings are names of fields"));
   }
@@ -190,43 +185,27 @@ public final class CaseTable implements Closeable {
 
   private final class Rows implements Iterator<PastCase> {
 
-    private long row = 1;
-    private boolean broken;
+    private Optional<Records.Read> ahead = records.next();
 
     @Override
     public boolean hasNext() {
-      return !broken && (hasRow().isPresent() || broken);
-    }
-
-    private Optional<Boolean> hasRow() {
-      try {
-        return rows.hasNext() ? Optional.of(true) : Optional.empty();
-      } catch (UncheckedIOException | IllegalStateException unreadable) {
-        return Optional.of(false);
-      }
+      return ahead.isPresent();
     }
 
     @Override
     public PastCase next() {
-      if (!hasNext()) {
-        throw new NoSuchElementException();
-      }
-      row++;
-      try {
-        CSVRecord found = rows.next();
-        reader.recordRead();
-        return read(found);
-      } catch (UncheckedIOException unreadable) {
-        broken = true;
-        return PastCase.faulty("row " + row, unreadable(name, cause(unreadable)));
-      } catch (IllegalStateException unreadable) {
-        broken = true;
-        return PastCase.faulty(
-            "row " + row, unreadable(name, new IOException(unreadable.getMessage())));
-      }
+      Records.Read found = ahead.orElseThrow();
+      ahead = records.next();
+      return found instanceof Records.Cells cells
+          ? read(cells.row(), cells.cells())
+          : faulty((Records.Fault) found);
     }
 
-    private PastCase read(CSVRecord found) {
+    private PastCase faulty(Records.Fault fault) {
+      return PastCase.faulty("row " + fault.row(), unreadable(fault));
+    }
+
+    private PastCase read(long row, CSVRecord found) {
       String reference = cell(found, referenceColumn);
       String called = reference.isEmpty() ? "row " + row : reference;
       if (found.size() > headings.size()) {
@@ -270,9 +249,18 @@ public final class CaseTable implements Closeable {
     return new Place.InFile(name, new Place.Whole("row " + row));
   }
 
-  private static IOException cause(UncheckedIOException wrapped) {
-    IOException why = wrapped.getCause();
-    return why == null ? new IOException(wrapped) : why;
+  private List<Issue> unreadable(Records.Fault fault) {
+    if (!(fault.why() instanceof CSVException)) {
+      return unreadable(name, fault.why());
+    }
+    Issues issues = new Issues();
+    issues.error(
+        "C020",
+        place(fault.row()),
+        "a quotation mark ends before its cell does, or is never closed",
+        "end it right before a separator, and double it inside a cell; only the rows before are"
+            + " used");
+    return issues.list();
   }
 
   static List<Issue> unreadable(String name, IOException why) {
@@ -291,6 +279,6 @@ public final class CaseTable implements Closeable {
 
   @Override
   public void close() throws IOException {
-    parser.close();
+    reader.close();
   }
 }

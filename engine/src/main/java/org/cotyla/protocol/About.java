@@ -3,6 +3,7 @@ package org.cotyla.protocol;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cotyla.issue.CellRef;
 
 /**
  * What a protocol says of itself.
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param status where it is in its life
  * @param effectiveFrom the first day it is in force, when set
  * @param reviewDue the day by which it must be reviewed, when set
+ * @param reviewDueAt the cell of that day
  * @param owner the role that keeps it
  * @param approvedBy the roles that approved it; empty when none has
  * @param caution the sentence that stands on every output
@@ -25,6 +27,7 @@ public record About(
     Status status,
     Optional<LocalDate> effectiveFrom,
     Optional<LocalDate> reviewDue,
+    Optional<CellRef> reviewDueAt,
     String owner,
     String approvedBy,
     String caution,

@@ -249,11 +249,17 @@ public final class ClaimCheck {
   }
 
   private void list(DecisionResult decision, List<String> ids) {
-    List<String> counting = decision.counting().stream().map(f -> f.row().id()).toList();
     List<Row> rows = decision.counting().stream().map(Firing::row).toList();
-    ids.stream()
-        .filter(id -> counting.stream().noneMatch(other -> same(id, other)))
-        .forEach(id -> add(new Difference(decision.table().name(), id, "it is not listed", rows)));
+    for (String id : ids) {
+      Optional<Firing> listed =
+          decision.counting().stream().filter(firing -> same(firing.row().id(), id)).findFirst();
+      if (listed.isEmpty()) {
+        add(new Difference(decision.table().name(), id, "it is not listed", rows));
+      } else if (listed.get().standing() != Standing.DECIDES) {
+        List<Row> open = List.of(listed.get().row());
+        add(new Difference(decision.table().name(), id, "it only may be listed", open));
+      }
+    }
   }
 
   private void add(String about, String expected, String got) {

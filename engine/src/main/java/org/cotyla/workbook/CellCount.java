@@ -9,6 +9,7 @@ final class CellCount {
   private final Refusal refusal;
   private int cells;
   private long characters;
+  private int merged;
 
   CellCount(Refusal refusal) {
     this.refusal = refusal;
@@ -41,6 +42,14 @@ final class CellCount {
       throw refusal.because(
           "W020",
           "the workbook has more than 32,000,000 characters in its cells, the most that is read");
+    }
+  }
+
+  /** Counts cells that are merged into one. */
+  void addMerged() {
+    if (++merged > Limits.MERGED) {
+      throw refusal.because(
+          "W051", "the workbook has more than 20,000 merged cells, the most that is read");
     }
   }
 

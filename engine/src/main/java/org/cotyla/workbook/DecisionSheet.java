@@ -71,6 +71,7 @@ final class DecisionSheet {
   }
 
   private List<RowDraft> rows(TableColumns columns, List<GridRow> ruleRows) {
+    MergedCells.check(sheet, ruleRows, columns.all(), issues);
     return new TableRows(TableColumns.Layout.DECISION, columns, reading, issues)
         .read(ruleRows).stream()
             .map(

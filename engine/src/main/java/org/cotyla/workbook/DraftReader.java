@@ -97,10 +97,7 @@ final class DraftReader {
   }
 
   private void sortSheets() {
-    Set<String> names =
-        Stream.concat(Stream.of(PROTOCOL), withHeadings())
-            .map(Names::key)
-            .collect(Collectors.toSet());
+    Set<String> names = sheetNames().map(Names::key).collect(Collectors.toSet());
     for (Sheet sheet : grid.sheets()) {
       String key = Names.key(sheet.name());
       if (!names.contains(key)) {
@@ -154,6 +151,11 @@ final class DraftReader {
               "did you mean `" + name + "`?");
         });
     return meant.isPresent();
+  }
+
+  /** The names of the sheets that are no decision's. */
+  static Stream<String> sheetNames() {
+    return Stream.concat(Stream.of(PROTOCOL), withHeadings());
   }
 
   private static Stream<String> withHeadings() {

@@ -76,7 +76,7 @@ record HeadedSheet(
       return Optional.empty();
     }
     return columns(headingRow.get(), issues)
-        .map(columns -> lines(sheet, headingRow.get(), columns, new CellReading(issues)));
+        .map(columns -> lines(sheet, headingRow.get(), columns, issues));
   }
 
   /** The first row with two headings, or else the first with two that nearly are. */
@@ -142,14 +142,18 @@ record HeadedSheet(
   }
 
   private List<Line> lines(
-      Sheet sheet, GridRow headingRow, Map<String, Integer> columns, CellReading reading) {
+      Sheet sheet, GridRow headingRow, Map<String, Integer> columns, Issues issues) {
+    CellReading reading = new CellReading(issues);
     List<Line> lines = new ArrayList<>();
     int first = columns.values().stream().min(Integer::compare).orElseThrow();
-    for (GridRow row : sheet.rows()) {
-      boolean used = columns.values().stream().anyMatch(column -> !row.cell(column).isBlank());
-      if (row.index() <= headingRow.index() || !used) {
-        continue;
-      }
+    List<GridRow> used =
+        sheet.rows().stream()
+            .filter(row -> row.index() > headingRow.index())
+            .filter(
+                row -> columns.values().stream().anyMatch(column -> !row.cell(column).isBlank()))
+            .toList();
+    MergedCells.check(sheet, used, columns.values(), issues);
+    for (GridRow row : used) {
       Map<String, Text> cells = new HashMap<>();
       columns.forEach(
           (heading, column) -> {

@@ -16,6 +16,7 @@ final class Limits {
   static final int ROWS = 20_000;
   static final int COLUMNS = 200;
   static final int CELLS = 1_000_000;
+  static final int MERGED = 20_000;
   static final int CELL_CHARACTERS = 32_767;
 
   /** All cells together: a long shared text that a million cells point to is a bomb as well. */

@@ -6,9 +6,9 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -19,27 +19,25 @@ import org.cotyla.draft.Line;
 import org.cotyla.draft.ProtocolDraft;
 import org.cotyla.draft.RowDraft;
 import org.cotyla.draft.Text;
+import org.cotyla.name.Names;
 
-/** Writes a protocol's draft as a workbook that reads back to the same draft. */
+/**
+ * Writes the answering part of a protocol's draft as a workbook that reads back to the same: what
+ * it is, its fields, options, calculations, decisions, sources and changes. What only checks or
+ * draws (safeguards, cases, accepted warnings, pictures, reasons and outcomes) is not written.
+ */
 public final class ProtocolWorkbookWriter {
 
   private static final int SHEET_NAME = 31;
+  private static final String RESERVED_BY_EXCEL = "History";
 
   private final ProtocolDraft draft;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
   private final WrittenStyles styles = new WrittenStyles(workbook);
   private final Set<String> sheetNames =
-      new HashSet<>(
-          Set.of(
-              "protocol",
-              "fields",
-              "options",
-              "calculations",
-              "sources",
-              "changes",
-              "safeguards",
-              "cases",
-              "history"));
+      Stream.concat(DraftReader.sheetNames(), Stream.of(RESERVED_BY_EXCEL))
+          .map(Names::key)
+          .collect(Collectors.toCollection(HashSet::new));
 
   private ProtocolWorkbookWriter(ProtocolDraft draft) {
     this.draft = draft;
@@ -134,7 +132,7 @@ public final class ProtocolWorkbookWriter {
   private String sheetName(String decision) {
     String safe = WorkbookUtil.createSafeSheetName(decision.isBlank() ? "Decision" : decision, ' ');
     String name = safe.strip();
-    for (int i = 2; !sheetNames.add(name.toLowerCase(Locale.ROOT)); i++) {
+    for (int i = 2; !sheetNames.add(Names.key(name)); i++) {
       String number = " " + i;
       int room = Math.min(safe.length(), SHEET_NAME - number.length());
       name = safe.substring(0, room).strip() + number;

@@ -5,6 +5,7 @@ import static org.cotyla.workbook.PackageStructure.attribute;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -17,7 +18,7 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.cotyla.issue.CellRef;
 
-/** Reads the part of one sheet up to the end of its cells. Used once. */
+/** Reads the part of one sheet: its cells, and which of them are merged. Used once. */
 final class SheetPart {
 
   private static final Pattern REFERENCE = Pattern.compile("\\$?([A-Za-z]{1,3})\\$?(\\d{1,7})");
@@ -27,6 +28,7 @@ final class SheetPart {
   private final CellCount count;
   private final TreeMap<Integer, GridRow> rows = new TreeMap<>();
   private final Set<Integer> hiddenColumns = new HashSet<>();
+  private final List<MergedCells> merged = new ArrayList<>();
   private final Map<String, Boolean> sharedFormulaLinksOut = new HashMap<>();
   private boolean rowsHiddenUnlessSaid;
 
@@ -46,15 +48,24 @@ final class SheetPart {
               rowsHiddenUnlessSaid = WorkbookPart.isTrue(attribute(xml, "zeroHeight", "0"));
           case "col" -> column(xml);
           case "row" -> next = row(xml, next) + 1;
+          case "mergeCell" -> merged(attribute(xml, "ref", ""));
           default -> {}
         }
       } else if (event == XMLStreamConstants.END_ELEMENT
-          && xml.getLocalName().equals("sheetData")) {
+          && xml.getLocalName().equals("mergeCells")) {
         break;
       }
     }
     hiddenColumns.retainAll(columnsWithContent());
-    return new Sheet(name, hidden, new ArrayList<>(rows.values()), hiddenColumns);
+    return new Sheet(name, hidden, new ArrayList<>(rows.values()), hiddenColumns, merged);
+  }
+
+  /** Two corners with a colon between, or a single cell. */
+  private void merged(String area) {
+    count.addMerged();
+    String[] corners = area.split(":", -1);
+    require(corners.length <= 2);
+    merged.add(new MergedCells(place(corners[0]), place(corners[corners.length - 1])));
   }
 
   private Set<Integer> columnsWithContent() {
@@ -101,13 +112,19 @@ final class SheetPart {
     if (reference.isEmpty()) {
       return new CellRef(name, row, expectedColumn);
     }
+    CellRef place = place(reference);
+    require(place.row() == row);
+    return place;
+  }
+
+  private CellRef place(String reference) {
     Matcher parts = REFERENCE.matcher(reference);
-    require(parts.matches() && Integer.parseInt(parts.group(2)) == row + 1);
+    require(parts.matches());
     int column = 0;
     for (char letter : parts.group(1).toCharArray()) {
       column = column * 26 + Character.toUpperCase(letter) - 'A' + 1;
     }
-    return new CellRef(name, row, column - 1);
+    return new CellRef(name, Integer.parseInt(parts.group(2)) - 1, column - 1);
   }
 
   private CellValues.Stored stored(XMLStreamReader xml) throws XMLStreamException {

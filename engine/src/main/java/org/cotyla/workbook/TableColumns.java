@@ -61,6 +61,11 @@ record TableColumns(int key, Map<String, List<Column>> named, Map<String, Intege
         .toList();
   }
 
+  /** Every column that is read. */
+  List<Integer> all() {
+    return Stream.concat(Stream.of(key), besidesKey().stream()).toList();
+  }
+
   List<Text> names(String heading) {
     return under(heading).stream().map(Column::name).toList();
   }

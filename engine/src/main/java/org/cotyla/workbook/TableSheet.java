@@ -33,7 +33,7 @@ record TableSheet(TableColumns.Layout layout, Issues issues) {
     int heading = sheet.rows().indexOf(headings.get());
     List<GridRow> below = sheet.rows().subList(heading + 1, sheet.rows().size());
     return TableColumns.read(layout, headings.get(), below, reading, issues)
-        .map(columns -> table(columns, below.subList(1, below.size()), reading));
+        .map(columns -> table(sheet, columns, below.subList(1, below.size()), reading));
   }
 
   private List<String> inOrder() {
@@ -47,7 +47,9 @@ record TableSheet(TableColumns.Layout layout, Issues issues) {
     return words;
   }
 
-  private TableDraft table(TableColumns columns, List<GridRow> rows, CellReading reading) {
+  private TableDraft table(
+      Sheet sheet, TableColumns columns, List<GridRow> rows, CellReading reading) {
+    MergedCells.check(sheet, rows, columns.all(), issues);
     Map<String, List<Text>> names = new LinkedHashMap<>();
     layout.named().forEach(word -> names.put(word, columns.names(word)));
     return new TableDraft(names, new TableRows(layout, columns, reading, issues).read(rows));

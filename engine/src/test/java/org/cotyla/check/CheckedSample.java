@@ -43,6 +43,10 @@ record CheckedSample(CheckReport report) {
         .orElseThrow(() -> new AssertionError("no " + code + " in " + report.remarks()));
   }
 
+  List<Remark> remarks(String code) {
+    return report.remarks().stream().filter(remark -> remark.issue().code().equals(code)).toList();
+  }
+
   /** The findings of the case that shows a remark, in the order of the protocol. */
   static String findings(Recommendation example) {
     return example.findings().data().stream()

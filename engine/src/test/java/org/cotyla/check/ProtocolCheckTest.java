@@ -7,7 +7,10 @@ import java.util.List;
 import org.cotyla.compile.SampleDraft;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.finite.Domain;
+import org.cotyla.finite.Effort;
 import org.cotyla.issue.Severity;
+import org.cotyla.protocol.DecisionTable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +76,151 @@ class ProtocolCheckTest {
         .says(
             "error K111 Class!A9: rows `K-2` and `K-3` (Class!A10) both match width above 30 up to"
                 + " 40 mm and grade high and give different results, which hit policy A forbids");
+  }
+
+  @Test
+  @DisplayName("Under A rows agree by what they give, however that is written")
+  void anyByValue() {
+    SampleDraft load = new SampleDraft().head(1, 1, "A");
+    check(new SampleDraft().head(1, 1, "A").cell(1, 0, 2, "30").cell(1, 1, 2, "house line")).says();
+    check(load.cell(1, 0, 2, "width * 2"))
+        .says(
+            "warning K112 Load!A8: whether rows `L-1` and `L-2` (Load!A9) can both match and give"
+                + " different results is undecided: they agree in the 8 cases that were tried");
+    CheckedSample different =
+        check(new SampleDraft().head(1, 1, "A").cell(1, 0, 2, "width"))
+            .says(
+                "error K111 Load!A8: rows `L-1` and `L-2` (Load!A9) both match class A and give"
+                    + " different results, which hit policy A forbids");
+    assertThat(different.remark("K111").example().orElseThrow().faults()).hasSize(1);
+  }
+
+  @Test
+  @DisplayName("A gap that hangs on another finding is told as some cases, never as a whole region")
+  void gapInSomeCases() {
+    SampleDraft draft =
+        new SampleDraft()
+            .head(0, 1, "F")
+            .add(
+                "Fields",
+                "depth",
+                "given",
+                "number",
+                "mm",
+                "[0..120]",
+                "-",
+                "planning",
+                "-",
+                "M",
+                "S")
+            .cell(0, 0, 1, "> depth")
+            .cell(0, 1, 1, "< depth")
+            .cell(0, 2, 1, "> depth");
+    check(draft)
+        .says(
+            "warning K101 Class!B1: no row for some cases of width anything and grade low",
+            "warning K101 Class!B1: no row for some cases of width anything and grade high",
+            "warning K101 Load!B1: no row for class C or nothing");
+  }
+
+  @Test
+  @DisplayName("When more regions have no row than are shown, that is said")
+  void moreGaps() {
+    SampleDraft draft = new SampleDraft().when(0, 1, "depth");
+    draft.add(
+        "Fields", "depth", "given", "number", "mm", "[0..120)", "-", "planning", "-", "M", "S");
+    draft.set("Fields", 0, "allowed", "[0..120)");
+    for (int row = 0; row < 6; row++) {
+      String step = "[" + 20 * row + ".." + 20 * (row + 1) + ")";
+      String others = "not(" + step + ")";
+      if (row < 3) {
+        draft.cell(0, row, 1, step).cell(0, row, 2, others);
+      } else {
+        draft.row(0, "K-" + (row + 1), step, others, "A");
+      }
+    }
+    CheckedSample checked = check(draft);
+    assertThat(checked.report().remarks().stream().map(r -> r.issue().plain()))
+        .contains(
+            "note K103 Class!B1: more cases may have no row; only the first 5 regions are shown");
+  }
+
+  @Test
+  @DisplayName("What one table's check meets by the way tells nothing to another's")
+  void tablesApart() {
+    Engine engine = Engine.of(new SampleDraft().protocol());
+    SeenRows seen = new SeenRows();
+    for (DecisionTable table : engine.protocol().decisions()) {
+      new TableCheck(engine, Domain.of(engine.protocol()), table, Effort.usual(), seen, () -> {})
+          .run();
+    }
+    assertThat(engine.protocol().allRows()).noneMatch(seen::contains);
+  }
+
+  @Test
+  @DisplayName("Under P only rows of higher priority are named as what takes a row's cases")
+  void shadowedByPriority() {
+    SampleDraft draft = new SampleDraft().head(0, 1, "P").cell(0, 0, 3, "C").cell(0, 2, 3, "B");
+    draft.cell(0, 2, 2, "-").row(0, "K-4", "> 40", "high", "C").row(0, "K-5", "> 30", "-", "A");
+    assertThat(check(draft).remarks("K121").stream().map(r -> r.issue().message()))
+        .contains(
+            "row `K-4` never counts: every case that it matches is taken by `K-5` (Class!A12)");
+  }
+
+  @Test
+  @DisplayName("Rows of an ordered list are not to be merged past a row that says something else")
+  void mergeableInOrder() {
+    SampleDraft apart = new SampleDraft().head(1, 1, "R");
+    apart.cell(1, 1, 1, "A").row(1, "L-3", "C", "2");
+    assertThat(check(apart).remarks("K132")).isEmpty();
+    SampleDraft beside = new SampleDraft().head(1, 1, "R");
+    beside.row(1, "L-3", "C", "twice");
+    assertThat(check(beside).remarks("K132")).hasSize(1);
+  }
+
+  @Test
+  @DisplayName("A field that only a safeguard's endpoint names is not idle")
+  void readBySafeguard() {
+    SampleDraft draft =
+        new SampleDraft()
+            .add(
+                "Fields",
+                "depth",
+                "given",
+                "number",
+                "mm",
+                "[0..9]",
+                "-",
+                "planning",
+                "-",
+                "M",
+                "S");
+    check(draft)
+        .says("warning K151 Fields!A7: nothing reads the field `depth`, so asking for it is idle");
+    draft.safeguard("S-1", "> depth", "-", "hold", "twice: >= 0", "Reason.", "S");
+    check(draft).says();
+  }
+
+  @Test
+  @DisplayName("What is undecided is said of a default row and of a value as well")
+  void undecided() {
+    SampleDraft draft = new SampleDraft().row(0, "default", "-", "-", "B");
+    draft.add("Calculations", "sum", "width * width - 30 * width", "1", "M", "S");
+    draft.when(0, 0, "sum").cell(0, 0, 1, "> 0").cell(0, 1, 1, "<= 0").cell(0, 2, 1, "> 0");
+    Engine engine = Engine.of(draft.protocol());
+    List<String> told =
+        ProtocolCheck.of(engine, new Effort(1, 0, 0))
+            .run(CheckedSample.TODAY, Progress.untold())
+            .remarks()
+            .stream()
+            .map(remark -> remark.issue().plain())
+            .toList();
+    assertThat(told)
+        .contains(
+            "warning K122 Class!A11: whether the default row `default` ever counts is undecided:"
+                + " the arithmetic was not settled within the limit",
+            "note K142 Class!D7: whether a case leads to `A`, `B`, `C` of `class` is undecided:"
+                + " the arithmetic was not settled within the limit");
   }
 
   @Test
@@ -172,7 +320,7 @@ class ProtocolCheckTest {
   @DisplayName("A review date that has passed is told")
   void review() {
     check(new SampleDraft().about("review due", "2026-05-31"))
-        .says("warning K171 Protocol: the protocol was due for review on 2026-05-31");
+        .says("warning K171 Protocol!B6: the protocol was due for review on 2026-05-31");
     check(new SampleDraft().about("review due", "2026-06-01")).says();
   }
 

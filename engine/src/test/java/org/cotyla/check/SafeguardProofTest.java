@@ -7,6 +7,7 @@ import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finite.Domain;
 import org.cotyla.finite.Effort;
+import org.cotyla.value.Truth;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +26,8 @@ class SafeguardProofTest {
     draft.safeguard("S-1", "> 30", "A", "hold", "first plan: rest", "Reason.", "S");
     assertThat(verdict(draft))
         .isInstanceOfSatisfying(
-            SafeguardVerdict.Proven.class, proven -> assertThat(proven.applies()).isTrue());
+            SafeguardVerdict.Proven.class,
+            proven -> assertThat(proven.applies()).isEqualTo(Truth.TRUE));
   }
 
   @Test
@@ -80,5 +82,25 @@ class SafeguardProofTest {
             .of(engine.protocol().checks().safeguards().get(0));
     assertThat(verdict).isInstanceOf(SafeguardVerdict.Undecided.class);
     assertThat(verdict(draft)).isInstanceOf(SafeguardVerdict.Proven.class);
+  }
+
+  @Test
+  @DisplayName("That a safeguard holds says nothing when no case is known to meet its conditions")
+  void perhapsVacuous() {
+    SampleDraft draft = new SampleDraft().safeguardsWhen("class", "product");
+    draft.add("Calculations", "product", "width * width - 61 * width", "1", "M", "S");
+    draft.safeguard("S-1", "-", "= -900", "hold", "twice: >= 0", "Reason.", "S");
+    Engine engine = Engine.of(draft.protocol());
+    CheckReport report =
+        ProtocolCheck.of(engine, new Effort(10, 3, 1)).run(CheckedSample.TODAY, Progress.untold());
+    assertThat(report.safeguards())
+        .singleElement()
+        .isInstanceOfSatisfying(
+            SafeguardVerdict.Proven.class,
+            proven -> assertThat(proven.applies()).isEqualTo(Truth.OPEN));
+    assertThat(report.remarks().stream().map(remark -> remark.issue().plain()))
+        .contains(
+            "warning K204 Safeguards!A3: whether any case meets the conditions of safeguard `S-1`"
+                + " is undecided, so it may guard nothing");
   }
 }

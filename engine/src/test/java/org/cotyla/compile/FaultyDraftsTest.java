@@ -370,6 +370,16 @@ class FaultyDraftsTest {
             "W166 Votes!F8: `twice` is not a number of points",
             "points are a number above 0 or a house constant; the effect says for or against"),
         fault(
+            "points in words, for which no field is suggested",
+            d -> d.cell(2, 0, 5, "firn"),
+            "W166 Votes!F8: `firn` is neither a value nor a name that is known here",
+            "points are a number above 0 or a house constant; the effect says for or against"),
+        fault(
+            "a misspelt constant as points",
+            d -> d.cell(2, 0, 5, "house lne"),
+            "W166 Votes!F8: `house lne` is neither a value nor a name that is known here",
+            "did you mean `house line`?"),
+        fault(
             "points for ruling out",
             d -> d.cell(2, 1, 5, "3"),
             "W166 Votes!F9: a row that rules out gives no points, but `3` stands here",

@@ -65,6 +65,18 @@ class HostileDmnTest {
   }
 
   @Test
+  @DisplayName("or has attributes of somebody's own is read by those of the standard alone")
+  void foreignAttributes() {
+    XmlElement root =
+        XmlInput.read(
+            "own.dmn",
+            "<decision xmlns:own=\"urn:own\" name=\"A\" own:name=\"B\" own:label=\"C\"/>"
+                .getBytes(StandardCharsets.UTF_8));
+    assertThat(root.shown()).isEqualTo("A");
+    assertThat(root.attributes()).containsOnlyKeys("name");
+  }
+
+  @Test
   @DisplayName("ends, and says what it left out, when names lack and types go in a circle")
   void namesAndCircles() {
     String model =

@@ -107,6 +107,26 @@ class WhyNotTest {
   }
 
   @Test
+  @DisplayName("is lifted by a free text only where the text itself does, not by one before it")
+  void freeText() {
+    Engine labelled =
+        Engine.of(
+            SeedlingProtocol.changed(
+                text ->
+                    text.replace(" | vigour | soil | option", " | vigour | label | option")
+                        .replace("PO-3 | weak | - |", "PO-3 | - | not(\"none\") |")
+                        .replace("PO-5 | - | clay |", "PO-5 | - | \"clay\" |")));
+    Map<String, Object> findings =
+        Map.of("seed depth", 40, "soil", "loam", "watered", true, "label", "red");
+    Ruling ruling =
+        WhyNot.of(labelled, labelled.evaluate(Case.of(findings)), "open ground").rulings().get(0);
+    assertThat(ruling.lifts())
+        .extracting(lift -> lift.field().name() + " " + lift.values().plain())
+        .containsExactly("label none");
+    assertThat(ruling.isWhole()).isTrue();
+  }
+
+  @Test
   @DisplayName("is refused for an option against itself, and for two unknown names at once")
   void refused() {
     assertThatThrownBy(() -> WhyNot.of(ENGINE, sound(), "clay pot", "Clay Pot"))

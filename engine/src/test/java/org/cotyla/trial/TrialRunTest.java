@@ -84,6 +84,19 @@ class TrialRunTest {
   }
 
   @Test
+  @DisplayName("fail when a row that must be listed only may be, for want of a finding")
+  void mayBeListed() {
+    Engine listing = Engine.of(new SampleDraft().head(1, 1, "C").protocol());
+    List<Claim> claims = List.of(new Claim("Load", List.of("L-1", "L-2")));
+    assertThat(ClaimCheck.differences(listing.evaluate(Case.of(LOW)), claims)).isEmpty();
+    assertThat(
+            ClaimCheck.differences(listing.evaluate(Case.of(Map.of("grade", "low"))), claims)
+                .stream()
+                .map(Difference::plain))
+        .containsExactly("Load: expected L-1, got it only may be listed; by L-1 at Load!A8");
+  }
+
+  @Test
   @DisplayName("are refused with their faults when they do not fit the protocol, and others go on")
   void refused() {
     TrialRun run = new TrialRun(engine);

@@ -84,9 +84,10 @@ final class PicturePart {
 
   private void figure(Picture picture, Draws draws) {
     markup.start("figure");
-    if (!draws.draw()) {
-      markup.leaf("p", "Not drawn: what it shows is not known in this case.", "class", "not-drawn");
-    }
+    boolean drawn = draws.draw();
+    new Undrawn(sheet, picture)
+        .why(drawn)
+        .ifPresent(why -> markup.leaf("p", why, "class", "not-drawn"));
     if (picture.kind() != PictureKind.FLOW && !picture.parts(PictureRole.FIGURE).isEmpty()) {
       markup.start("figcaption");
       figures(picture);

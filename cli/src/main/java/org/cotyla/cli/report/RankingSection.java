@@ -1,6 +1,7 @@
 package org.cotyla.cli.report;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.cotyla.cli.text.Words;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankingResult;
@@ -69,11 +70,11 @@ final class RankingSection {
         .ifPresent(
             option ->
                 markup.text(
-                    " "
-                        + option.name()
-                        + " is in a tie with "
-                        + Words.and(option.tiedWith())
-                        + ", put in the order of the protocol."));
+                    " In a tie, put in the order of the protocol: "
+                        + Words.and(
+                            Stream.concat(Stream.of(option.name()), option.tiedWith().stream())
+                                .toList())
+                        + "."));
     markup.end().end();
   }
 }

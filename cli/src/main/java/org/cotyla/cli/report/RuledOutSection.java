@@ -27,7 +27,7 @@ final class RuledOutSection {
     if (!any) {
       return;
     }
-    markup.start("section", "aria-labelledby", "ruled-out");
+    markup.start("section", "class", "ruled-out", "aria-labelledby", "ruled-out");
     markup.leaf("h2", "Ruled out", "id", "ruled-out");
     List<TwoColumns.Entry> entries = new ArrayList<>();
     for (RankingResult ranking : sheet.advice().rankings()) {
@@ -60,11 +60,11 @@ final class RuledOutSection {
             + waits.length()
             + more.length(),
         () -> {
-          markup.start("li").leaf("strong", (certain ? "× " : "? ") + option.name());
+          markup.start("li").leaf("strong", (certain ? "× " : "? ") + option.name()).text(": ");
           if (!certain) {
-            markup.text(" ").leaf("span", "perhaps", "class", "open");
+            markup.leaf("span", "perhaps", "class", "open").text(" ");
           }
-          markup.text(": " + first.row().because() + " ");
+          markup.text(first.row().because() + " ");
           sheet.rowLink(first.row());
           markup.text(waits + more).end();
         });

@@ -13,6 +13,7 @@ import org.cotyla.issue.Issue;
 import org.cotyla.issue.Severity;
 import org.cotyla.protocol.About;
 import org.cotyla.protocol.Acceptance;
+import org.cotyla.value.Truth;
 
 /** Writes for people what a check found, worst first, and which safeguards are proven. */
 public final class CheckAnswer {
@@ -159,16 +160,20 @@ public final class CheckAnswer {
     for (SafeguardVerdict verdict : verdicts) {
       String what = verdict.safeguard().id() + ": " + words.sentence(verdict.safeguard());
       if (verdict instanceof SafeguardVerdict.Proven proven) {
-        page.marked(
-            2,
-            Mark.FOR,
-            "proven   ",
-            what + (proven.applies() ? "" : " (no case meets its conditions)"));
+        page.marked(2, Mark.FOR, "proven   ", what + conditions(proven.applies()));
       } else if (verdict instanceof SafeguardVerdict.Broken) {
         page.marked(2, Mark.RULED_OUT, "BROKEN   ", what + "; the case stands above");
       } else if (verdict instanceof SafeguardVerdict.Undecided undecided) {
         page.marked(2, Mark.OPEN, "undecided", what + ": " + undecided.why());
       }
     }
+  }
+
+  private static String conditions(Truth met) {
+    return switch (met) {
+      case TRUE -> "";
+      case FALSE -> " (no case meets its conditions)";
+      case OPEN -> " (whether any case meets its conditions is undecided)";
+    };
   }
 }

@@ -59,6 +59,12 @@ final class InfluencePart {
       page.marked(
           2, Mark.ITEM, String.join(", ", idle) + ": proven to change nothing that is shown");
     }
+    if (!conditions.complete()) {
+      page.paragraph(
+          2,
+          "Not everything was looked for within the limit: a datum may matter only while another"
+              + " has certain values, also where that is not said here.");
+    }
   }
 
   private void influence(Influence one) {
@@ -93,8 +99,10 @@ final class InfluencePart {
 
   /** The weightiest part with the values that show it. */
   private void example(Datum datum, Reach reach) {
-    if (reach.among().size() > 2) {
-      page.paragraph(6, "decides among: " + Words.some(reach.among(), MOST_RESULTS));
+    boolean cutOff = !reach.among().isEmpty() && !reach.whole();
+    if (reach.among().size() > 2 || cutOff) {
+      String rest = cutOff ? "; not proven that there are no others" : "";
+      page.paragraph(6, "decides among: " + Words.some(reach.among(), MOST_RESULTS) + rest);
     }
     Optional<Reach.Witness> witness = reach.witness();
     witness.ifPresent(

@@ -80,7 +80,8 @@ public final class SmallestChangeAnswer {
         + " "
         + value(move)
         + " instead of "
-        + Amounts.of(move.before().value(), field);
+        + Amounts.of(move.before().value(), field)
+        + (move.provenNearest() ? "" : " (not proven to be the nearest value)");
   }
 
   private static String once(Move move) {

@@ -24,22 +24,39 @@ import org.cotyla.value.Value;
 import org.cotyla.value.Value.NumberValue;
 import org.cotyla.value.ValueSet;
 import org.cotyla.value.ValueType;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The allowed values of a field, parted where some test of the protocol draws a line.
  *
- * @param parts the parts, in ascending order; together they are all that is allowed
+ * @param parts the parts, in ascending order; together they are all that is allowed, when whole
  * @param isWhole whether no test can tell two values of one part apart, since the field is only
  *     ever tested against constants and is part of no formula
  */
-record FieldClasses(List<ValueSet> parts, boolean isWhole) {
+record FieldParts(List<Part> parts, boolean isWhole) {
 
   /** Where a formula blurs the lines, this many values in between are tried as well. */
   private static final int STEPS = 12;
 
-  FieldClasses {
+  FieldParts {
     parts = List.copyOf(parts);
+  }
+
+  /**
+   * Values that no constant of a test tells apart.
+   *
+   * @param sample one of them
+   */
+  record Part(ValueSet values, Value sample) {
+    Part {
+      if (!values.contains(sample)) {
+        throw new IllegalArgumentException(sample + " is none of " + values);
+      }
+    }
+
+    /** Nothing for a part in which no value was found, such as between one day and the next. */
+    static Optional<Part> of(ValueSet values) {
+      return Sample.of(values).map(sample -> new Part(values, sample));
+    }
   }
 
   /**
@@ -47,7 +64,7 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
    *
    * @param steps whatever the conclusion in question can hang on
    */
-  static FieldClasses of(Collection<Step> steps, Field field) {
+  static FieldParts of(Collection<Step> steps, Field field) {
     Set<Symbol> aliases = aliases(steps, field.symbol());
     List<Optional<ValueSet>> regions =
         aliases.stream().flatMap(alias -> tests(steps, alias).stream()).toList();
@@ -64,7 +81,11 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
     }
     Symbol symbol = field.symbol();
     boolean tried = whole || symbol.type() != ValueType.TEXT || symbol.isChoice();
-    return new FieldClasses(tried ? parts(field.allowed(), lines) : List.of(), whole);
+    List<ValueSet> cut = tried ? cut(field.allowed(), lines) : List.of();
+    List<Part> parts = cut.stream().flatMap(values -> Part.of(values).stream()).toList();
+    // There is no day between two days, but there may be a text between two texts.
+    boolean found = parts.size() == cut.size() || symbol.type() == ValueType.DATE;
+    return new FieldParts(parts, whole && found);
   }
 
   /** The name itself, and the outputs to which some row hands its value on as it is. */
@@ -102,40 +123,6 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
 
   private static List<Row> rows(DecisionTable table) {
     return Stream.concat(table.rows().stream(), table.otherwise().stream()).toList();
-  }
-
-  /** A value of the part. */
-  static Value sample(ValueSet part) {
-    Interval first = part.parts().get(0);
-    if (first.low() != null && first.lowIncluded()) {
-      return first.low();
-    }
-    if (first.high() != null && first.highIncluded()) {
-      return first.high();
-    }
-    return between(first.low(), first.high());
-  }
-
-  private static Value between(@Nullable Value low, @Nullable Value high) {
-    if (low instanceof NumberValue from) {
-      return high instanceof NumberValue to
-          ? Value.of(half(from, to))
-          : Value.of(from.number().add(BigDecimal.ONE));
-    }
-    if (high instanceof NumberValue to) {
-      return Value.of(to.number().subtract(BigDecimal.ONE));
-    }
-    if (low instanceof Value.DateValue from) {
-      return Value.of(from.date().plusDays(1));
-    }
-    if (high instanceof Value.DateValue to) {
-      return Value.of(to.date().minusDays(1));
-    }
-    return low instanceof Value.TextValue text ? Value.of(text.text() + " ") : Value.of(0);
-  }
-
-  private static BigDecimal half(NumberValue low, NumberValue high) {
-    return low.number().add(high.number()).divide(BigDecimal.valueOf(2), Value.ARITHMETIC);
   }
 
   /** What satisfies each test on the name; nothing where that differs from case to case. */
@@ -196,7 +183,7 @@ record FieldClasses(List<ValueSet> parts, boolean isWhole) {
   }
 
   /** Every line is a part of its own, and so is what lies between two of them. */
-  private static List<ValueSet> parts(ValueSet allowed, TreeSet<Value> lines) {
+  private static List<ValueSet> cut(ValueSet allowed, TreeSet<Value> lines) {
     if (allowed.isFinite()) {
       return allowed.values().stream().map(ValueSet::of).toList();
     }
