@@ -28,12 +28,7 @@ record CanonicalTable(
     Optional<CanonicalRow> otherwise) {
 
   /** One row. A test that always holds is not in it. */
-  record CanonicalRow(Map<String, TestMeaning> tests, List<String> results) {
-    /** Whether the two hold in the same cases, as far as can be seen by comparing them. */
-    boolean hasTestsOf(CanonicalRow other) {
-      return tests.equals(other.tests);
-    }
-  }
+  record CanonicalRow(Map<String, TestMeaning> tests, List<String> results) {}
 
   /** When a test holds: for values of a region, or by a formula. */
   record TestMeaning(Optional<ValueSet> region, String rest) {}

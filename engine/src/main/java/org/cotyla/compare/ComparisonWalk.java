@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.cotyla.compare.UnsteadyNames.Unsteady;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finite.Answer;
@@ -35,22 +36,13 @@ final class ComparisonWalk {
 
   private static final String NOT_ASKED = "what only follows was not looked at";
 
-  /**
-   * What is known of a name whose value may differ.
-   *
-   * @param causes the edits that reach it
-   * @param directly whether a calculation between was edited, rather than a decision
-   * @param comparable whether the two protocols mean the same by it
-   */
-  private record Unsteady(Set<String> causes, boolean directly, boolean comparable) {}
-
   private final Side old;
   private final Side young;
   private final Pairs pairs;
   private final Effort effort;
   private final boolean sameStages;
   private final boolean onlyEdits;
-  private final Map<String, Unsteady> unsteady = new HashMap<>();
+  private final UnsteadyNames unsteady;
   private final Map<DecisionTable, DecisionComparison> decisions = new IdentityHashMap<>();
   private final Map<Ranking, RankingComparison> rankings = new IdentityHashMap<>();
   private final List<Questions> asked = new ArrayList<>();
@@ -71,6 +63,7 @@ final class ComparisonWalk {
     this.effort = effort;
     this.samples = new Samples(old, young);
     this.same = new SameNames(young);
+    this.unsteady = new UnsteadyNames(before.protocol(), after.protocol());
     known.forEach(samples::addAsItIs);
     this.sameStages = before.protocol().about().stages().equals(after.protocol().about().stages());
   }
@@ -123,23 +116,12 @@ final class ComparisonWalk {
         List.copyOf(torn));
   }
 
+  /** What a case states, and means the same to both, has one value. */
   private void fields() {
-    NameIndex<Field> before = NameIndex.of(old.protocol().fields(), Field::name);
-    for (Field is : young.protocol().fields()) {
-      Optional<Field> was = before.find(is.name());
-      boolean alike =
-          was.isEmpty()
-              || (was.get().isGiven() == is.isGiven()
-                  && (is.isGiven()
-                      ? Domain.isAlike(was.get(), is)
-                      : was.get().symbol().type() == is.symbol().type()
-                          && was.get().unit().equals(is.unit())));
-      if (alike && was.isPresent() && is.isGiven()) {
-        same.addGiven(is);
-      } else if (!alike) {
-        unsteady.put(Names.key(is.name()), new Unsteady(Set.of("field " + is.name()), true, false));
-      }
-    }
+    NameIndex<Field> before = NameIndex.of(old.protocol().givenFields(), Field::name);
+    young.protocol().givenFields().stream()
+        .filter(is -> before.find(is.name()).filter(was -> Domain.isAlike(was, is)).isPresent())
+        .forEach(same::addGiven);
   }
 
   private void calculation(Calculation is) {
@@ -149,7 +131,7 @@ final class ComparisonWalk {
       return;
     }
     boolean alike = old.meaning(was.get().expression()).equals(young.meaning(is.expression()));
-    Optional<Unsteady> reached = reached(is.needs());
+    Optional<Unsteady> reached = unsteady.reaching(is.needs());
     if (alike && reached.isEmpty()) {
       same.addWrittenAlike(is);
       return;
@@ -161,29 +143,7 @@ final class ComparisonWalk {
     }
     boolean comparable = reached.map(Unsteady::comparable).orElse(true);
     boolean directly = !alike || reached.map(Unsteady::directly).orElse(false);
-    unsteady.put(Names.key(is.name()), new Unsteady(causes, directly, comparable));
-  }
-
-  /** What reaches any of the names, taken together. */
-  private Optional<Unsteady> reached(Set<Symbol> names) {
-    Set<String> causes = new LinkedHashSet<>();
-    boolean directly = false;
-    boolean comparable = true;
-    for (Symbol symbol : inOrder(names)) {
-      Unsteady known = unsteady.get(Names.key(symbol.name()));
-      if (known != null) {
-        causes.addAll(known.causes());
-        directly |= known.directly();
-        comparable &= known.comparable();
-      }
-    }
-    return causes.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Unsteady(causes, directly, comparable));
-  }
-
-  private static List<Symbol> inOrder(Set<Symbol> names) {
-    return names.stream().sorted(java.util.Comparator.comparingInt(Symbol::index)).toList();
+    unsteady.mark(is.name(), new Unsteady(causes, directly, comparable));
   }
 
   private void decision(DecisionTable table) {
@@ -198,18 +158,13 @@ final class ComparisonWalk {
           found.edited() ? Set.of(table.name()) : new LinkedHashSet<>(found.followsFrom());
       table
           .gives()
-          .forEach(
-              output ->
-                  unsteady.putIfAbsent(
-                      Names.key(output.name()), new Unsteady(causes, false, comparable)));
+          .forEach(output -> unsteady.mark(output.name(), new Unsteady(causes, false, comparable)));
     }
   }
 
   private DecisionComparison decision(DecisionTable before, DecisionTable after) {
     boolean alike = CanonicalTable.of(before, old).equals(CanonicalTable.of(after, young));
-    Set<Symbol> needs = new HashSet<>(after.needs());
-    before.needs().forEach(symbol -> young.symbol(symbol.name()).ifPresent(needs::add));
-    Optional<Unsteady> reached = reached(needs);
+    Optional<Unsteady> reached = reached(before, after);
     if (alike && reached.isEmpty() && sameStages) {
       same.addWrittenAlike(after);
       return DecisionComparison.same(before, after);
@@ -242,8 +197,8 @@ final class ComparisonWalk {
         new DecisionSearch(
             before,
             after,
-            old.unsteady(unsteady.keySet()),
-            young.unsteady(unsteady.keySet()),
+            old.unsteady(unsteady.keys()),
+            young.unsteady(unsteady.keys()),
             edited,
             !onlyEdits,
             causes);
@@ -261,6 +216,13 @@ final class ComparisonWalk {
     }
     found.regions().forEach(region -> samples.add(region.example()));
     return found;
+  }
+
+  /** What reaches anything that the step needs in either protocol. */
+  private Optional<Unsteady> reached(Step before, Step after) {
+    Set<Symbol> needs = new HashSet<>(after.needs());
+    before.needs().forEach(symbol -> young.symbol(symbol.name()).ifPresent(needs::add));
+    return unsteady.reaching(needs);
   }
 
   private Questions questions(Effort limit) {
@@ -281,74 +243,88 @@ final class ComparisonWalk {
     RankingComparison found = compared(ranking);
     rankings.put(ranking, found);
     if (!found.first().isSame()) {
-      Set<String> causes = new LinkedHashSet<>();
-      voters(ranking)
-          .filter(voter -> !voter.verdict().isSame())
-          .forEach(
-              voter -> {
-                if (voter.edited()) {
-                  causes.add(voter.name());
-                } else {
-                  causes.addAll(voter.followsFrom());
-                }
-              });
-      if (causes.isEmpty()) {
-        causes.add("options of " + ranking.name());
-      }
       boolean comparable = found.first() != Verdict.INCOMPARABLE;
-      unsteady.put(Names.key(ranking.first().name()), new Unsteady(causes, false, comparable));
+      unsteady.mark(ranking.first().name(), new Unsteady(causes(ranking), false, comparable));
     }
   }
 
-  private java.util.stream.Stream<DecisionComparison> voters(Ranking ranking) {
-    return ranking.voters().stream()
-        .flatMap(voter -> Optional.ofNullable(decisions.get(voter)).stream());
+  /** The edits of its votes, or of what they follow from. */
+  private Set<String> causes(Ranking ranking) {
+    Set<String> causes = new LinkedHashSet<>();
+    for (DecisionTable voter : ranking.voters()) {
+      DecisionComparison found = decisions.get(voter);
+      if (!found.verdict().isSame()) {
+        causes.addAll(found.edited() ? List.of(found.name()) : found.followsFrom());
+      }
+    }
+    oldOf(ranking).stream()
+        .flatMap(was -> was.voters().stream())
+        .filter(voter -> ranking.voters().stream().noneMatch(is -> isPair(voter, is)))
+        .forEach(voter -> causes.add(voter.name()));
+    if (causes.isEmpty()) {
+      causes.add("options of " + ranking.name());
+    }
+    return causes;
+  }
+
+  private boolean isPair(DecisionTable before, DecisionTable after) {
+    return pairs.oldOf(after).filter(was -> was == before).isPresent();
+  }
+
+  private Optional<Ranking> oldOf(Ranking ranking) {
+    return NameIndex.of(old.protocol().rankings(), Ranking::name).find(ranking.name());
   }
 
   private RankingComparison compared(Ranking after) {
-    Optional<Ranking> was =
-        NameIndex.of(old.protocol().rankings(), Ranking::name).find(after.name());
+    Optional<Ranking> was = oldOf(after);
     if (was.isEmpty()) {
       return verdict(after, Verdict.ADDED, Optional.empty());
     }
     Ranking before = was.get();
-    Set<DecisionTable> gone = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
-    gone.addAll(pairs.removed());
-    boolean lostVoter = before.voters().stream().anyMatch(gone::contains);
-    boolean options = names(before).equals(names(after));
-    Optional<Verdict> worst =
-        voters(after)
-            .map(DecisionComparison::verdict)
-            .filter(verdict -> !verdict.isSame())
-            .max(java.util.Comparator.naturalOrder());
-    if (worst.isEmpty() && options && !lostVoter) {
-      boolean searched = voters(after).anyMatch(voter -> voter.verdict() == Verdict.PROVEN_SAME);
+    boolean sameOptions = names(before).equals(names(after));
+    boolean sameVotes = hasSameVotes(before, after);
+    if (sameOptions && sameVotes) {
+      boolean searched =
+          after.voters().stream()
+              .anyMatch(voter -> decisions.get(voter).verdict() == Verdict.PROVEN_SAME);
       same.addWrittenAlike(after);
       return verdict(after, searched ? Verdict.PROVEN_SAME : Verdict.SAME, Optional.empty());
     }
-    if (voters(after).anyMatch(voter -> voter.verdict() == Verdict.INCOMPARABLE)) {
+    if (!sameStages || reached(before, after).filter(by -> !by.comparable()).isPresent()) {
       return verdict(
           after, Verdict.INCOMPARABLE, Optional.of("some of its votes cannot be compared"));
     }
-    if (onlyEdits) {
+    if (onlyEdits && !sameVotes) {
       return verdict(after, Verdict.UNDECIDED, Optional.of(NOT_ASKED));
     }
-    boolean sameOptions = Set.copyOf(names(before)).equals(Set.copyOf(names(after)));
-    Verdict votes =
-        !sameOptions || lostVoter || worst.isPresent() && worst.get() != Verdict.UNDECIDED
-            ? Verdict.DIFFERS
-            : worst.orElse(Verdict.SAME);
-    RankingSearch search = new RankingSearch(before, after);
-    Optional<RankingComparison> seen = search.seenIn(samples.cases(), votes);
+    RankingSearch search =
+        new RankingSearch(
+            before,
+            after,
+            sameVotes
+                ? List.of()
+                : VoteAspects.between(before.voters(), after.voters(), old, young));
+    List<Answer.Found> cases = samples.cases();
+    Optional<RankingComparison> seen = search.seenIn(cases);
     if (seen.isPresent()) {
       return seen.get();
     }
     Questions questions = questions(effortDownstream());
-    RankingComparison found = search.run(questions, votes);
+    RankingComparison found = search.run(questions, cases);
     if (found.first().isSame() && questions.contradictions().isEmpty()) {
       same.addProven(after);
     }
     return found;
+  }
+
+  /** Whether the same sheets vote in it, and each says the same. */
+  private boolean hasSameVotes(Ranking before, Ranking after) {
+    return before.voters().size() == after.voters().size()
+        && after.voters().stream()
+            .allMatch(
+                is ->
+                    decisions.get(is).verdict().isSame()
+                        && before.voters().stream().anyMatch(was -> isPair(was, is)));
   }
 
   private static List<String> names(Ranking ranking) {

@@ -1,9 +1,10 @@
 package org.cotyla.compare;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import org.cotyla.compare.Difference.Kind;
+import java.util.Set;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finite.Answer;
@@ -51,9 +52,9 @@ final class DecisionSearch {
 
   /** A difference that shows in one of the cases, when it does. */
   Optional<DecisionComparison> seenIn(List<Answer.Found> cases) {
-    List<Aspect> aspects = TablePair.aspects(before, after, old, young).orElse(List.of());
+    Aspects aspects = TablePair.aspects(before, after, old, young);
     for (Answer.Found found : cases) {
-      for (Aspect aspect : aspects) {
+      for (Aspect aspect : aspects.all()) {
         Optional<Difference> difference = aspect.difference(found.answers());
         if (difference.isPresent() && !givesTheSame(found.answers(), difference.get())) {
           Region region = new Region(List.of(), false, difference.get(), found);
@@ -65,14 +66,13 @@ final class DecisionSearch {
   }
 
   DecisionComparison run(Questions questions) {
-    Optional<List<Aspect>> aspects = TablePair.aspects(before, after, old, young);
-    if (aspects.isEmpty()) {
-      return verdict(Verdict.INCOMPARABLE, "the two give results of different kinds");
+    Aspects aspects = TablePair.aspects(before, after, old, young);
+    if (aspects.refusal().isPresent()) {
+      return verdict(Verdict.INCOMPARABLE, aspects.refusal().get());
     }
-    List<OpenAspect> open = aspects.get().stream().map(OpenAspect::new).toList();
+    List<OpenAspect> open = aspects.all().stream().map(OpenAspect::new).toList();
     List<Region> regions = new ArrayList<>();
     Optional<String> note = Optional.empty();
-    int most = regionsWanted ? MOST_REGIONS : 1;
     int misses = 0;
     boolean more = false;
     while (true) {
@@ -100,19 +100,19 @@ final class DecisionSearch {
         }
         continue;
       }
-      if (regions.size() == most) {
+      if (regions.size() == MOST_REGIONS) {
         more = true;
         break;
       }
       Region region = region(questions, difference, found);
       regions.add(region);
-      if (edited && !regionsWanted) {
-        more = true;
+      if (!regionsWanted) {
+        more = edited;
         break;
       }
       seen.get().aspect().blocked.add(block(region));
     }
-    return result(RegionWords.merged(regions), more, note);
+    return result(ReplacedEntries.merged(regions), more, note);
   }
 
   private DecisionComparison result(List<Region> regions, boolean more, Optional<String> note) {
@@ -165,24 +165,33 @@ final class DecisionSearch {
         .findFirst();
   }
 
-  /** Two formulas, or a formula and a value, can be written otherwise and give the same number. */
+  /** Two formulas, or a formula and a value, can be written otherwise and give the same. */
   private boolean givesTheSame(List<Recommendation> answers, Difference difference) {
-    if (difference.kind() != Kind.RESULT || !after.hitPolicy().isSingleHit()) {
-      return false;
-    }
     Optional<DecisionResult> was = result(answers.get(0), before);
     Optional<DecisionResult> is = result(answers.get(1), after);
-    if (was.isEmpty() || is.isEmpty()) {
+    if (was.isEmpty() || is.isEmpty() || after.votes()) {
       return false;
     }
-    List<PossibleValues> one = List.copyOf(was.get().outputs().values());
-    List<PossibleValues> other = List.copyOf(is.get().outputs().values());
-    for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
-      if (!one.get(i).equals(other.get(i))) {
-        return false;
-      }
+    return switch (difference.kind()) {
+      case RESULT ->
+          after.hitPolicy().isSingleHit()
+              && List.copyOf(was.get().outputs().values())
+                  .equals(List.copyOf(is.get().outputs().values()));
+      case NEW_ENTRY, GONE_ENTRY ->
+          after.hitPolicy().isList() && listed(was.get()).equals(listed(is.get()));
+      case ORDER -> List.copyOf(listed(was.get())).equals(List.copyOf(listed(is.get())));
+      default -> false;
+    };
+  }
+
+  /** What a list holds, in its order. */
+  private static Set<List<PossibleValues>> listed(DecisionResult result) {
+    Set<List<PossibleValues>> listed = new LinkedHashSet<>();
+    result.counting().forEach(firing -> listed.add(firing.results()));
+    if (result.mayBeByDefault()) {
+      listed.add(result.defaultResults());
     }
-    return true;
+    return listed;
   }
 
   private static Optional<DecisionResult> result(Recommendation answer, DecisionTable table) {

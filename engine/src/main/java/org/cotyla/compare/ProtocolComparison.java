@@ -71,7 +71,8 @@ public record ProtocolComparison(
   /**
    * Looks only at the decisions that were edited themselves, and of each only for the first case in
    * which it differs. What follows from an edit is undecided here, unless the edit is proven to
-   * change nothing; {@link #meaning} is as certain as otherwise, and found much sooner.
+   * change nothing. Where each edited decision is found to differ, or proven the same, {@link
+   * #meaning} is that of {@link #of}, and found much sooner.
    *
    * @param known cases in which a difference is looked for before any search
    */

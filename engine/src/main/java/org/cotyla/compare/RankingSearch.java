@@ -5,8 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.cotyla.compare.RankingComparison.FirstChange;
 import org.cotyla.evaluate.RankedOption;
+import org.cotyla.evaluate.RankingResult;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finite.Answer;
@@ -15,7 +18,7 @@ import org.cotyla.protocol.Option;
 import org.cotyla.protocol.Ranking;
 import org.cotyla.value.PossibleValues;
 
-/** Looks for the cases in which another option comes first. */
+/** Looks for the cases in which another option comes first, or an option has other points. */
 final class RankingSearch {
 
   private static final int MOST_CHANGES = 5;
@@ -23,21 +26,28 @@ final class RankingSearch {
 
   private final Ranking before;
   private final Ranking after;
+  private final List<Aspect> votes;
 
-  RankingSearch(Ranking before, Ranking after) {
+  /**
+   * @param votes in what the votes for the options can differ, all voters taken together
+   */
+  RankingSearch(Ranking before, Ranking after, List<Aspect> votes) {
     this.before = before;
     this.after = after;
+    this.votes = List.copyOf(votes);
   }
 
   /** The differences that show in some of the cases, when any do. */
-  Optional<RankingComparison> seenIn(List<Answer.Found> cases, Verdict votes) {
+  Optional<RankingComparison> seenIn(List<Answer.Found> cases) {
     Map<String, FirstChange> changes = new LinkedHashMap<>();
     for (Answer.Found found : cases) {
-      String was = first(found.answers().get(0), before).orElse(NOTHING);
-      String now = first(found.answers().get(1), after).orElse(NOTHING);
       boolean sound = found.answers().stream().allMatch(answer -> answer.faults().isEmpty());
-      if (sound && !was.equals(now)) {
-        changes.putIfAbsent(was + " > " + now, new FirstChange(was, now, found));
+      if (sound && isCertain(found)) {
+        String was = first(found.answers().get(0), before).orElse(NOTHING);
+        String now = first(found.answers().get(1), after).orElse(NOTHING);
+        if (!was.equals(now)) {
+          changes.putIfAbsent(was + " > " + now, new FirstChange(was, now, found));
+        }
       }
     }
     List<FirstChange> some = changes.values().stream().limit(MOST_CHANGES).toList();
@@ -48,8 +58,18 @@ final class RankingSearch {
                 after.name(), Verdict.DIFFERS, Verdict.DIFFERS, some, true, Optional.empty()));
   }
 
-  /** The search; points and rule-outs are known to differ where the votes do. */
-  RankingComparison run(Questions questions, Verdict votes) {
+  /** Whether the first place hangs on nothing that the case leaves open. */
+  private boolean isCertain(Answer.Found found) {
+    return result(found.answers().get(0), before).filter(RankingResult::firstIsCertain).isPresent()
+        && result(found.answers().get(1), after).filter(RankingResult::firstIsCertain).isPresent();
+  }
+
+  /**
+   * The search.
+   *
+   * @param cases complete cases in which a difference of the votes may show before any search
+   */
+  RankingComparison run(Questions questions, List<Answer.Found> cases) {
     List<FirstChange> changes = new ArrayList<>();
     List<Claim> blocked = new ArrayList<>();
     Optional<String> note = Optional.empty();
@@ -74,16 +94,38 @@ final class RankingSearch {
       changes.add(new FirstChange(was.orElse(NOTHING), now.orElse(NOTHING), found));
       blocked.add(new Claim.Not(pair));
     }
-    Verdict first =
-        !changes.isEmpty()
-            ? Verdict.DIFFERS
-            : note.isPresent() ? Verdict.UNDECIDED : Verdict.PROVEN_SAME;
-    Verdict whole = first == Verdict.DIFFERS ? first : worse(first, votes);
-    return new RankingComparison(after.name(), whole, first, changes, more, note);
+    if (!changes.isEmpty()) {
+      return new RankingComparison(
+          after.name(), Verdict.DIFFERS, Verdict.DIFFERS, changes, more, note);
+    }
+    Verdict first = note.isPresent() ? Verdict.UNDECIDED : Verdict.PROVEN_SAME;
+    Verdict points = votes(questions, cases);
+    Verdict whole = points.isSame() ? first : points;
+    return new RankingComparison(after.name(), whole, first, List.of(), false, note);
   }
 
-  private static Verdict worse(Verdict first, Verdict votes) {
-    return votes.isSame() ? first : votes;
+  /** Whether every option has the same points, and is ruled out, in the same cases. */
+  private Verdict votes(Questions questions, List<Answer.Found> cases) {
+    if (!names(before).equals(names(after))) {
+      return Verdict.DIFFERS;
+    }
+    boolean seen =
+        votes.stream()
+            .anyMatch(
+                aspect ->
+                    cases.stream().anyMatch(one -> aspect.difference(one.answers()).isPresent()));
+    if (seen) {
+      return Verdict.DIFFERS;
+    }
+    Answer answer = questions.find(new Claim.Any(votes.stream().map(Aspect::differs).toList()));
+    if (answer instanceof Answer.Found) {
+      return Verdict.DIFFERS;
+    }
+    return answer instanceof Answer.Impossible ? Verdict.PROVEN_SAME : Verdict.UNDECIDED;
+  }
+
+  private static Set<String> names(Ranking ranking) {
+    return ranking.options().stream().map(Option::name).collect(Collectors.toSet());
   }
 
   private Claim differs() {
@@ -112,10 +154,11 @@ final class RankingSearch {
         : new Claim.Any(List.of());
   }
 
+  private static Optional<RankingResult> result(Recommendation answer, Ranking ranking) {
+    return answer.ranking(ranking.name());
+  }
+
   private static Optional<String> first(Recommendation answer, Ranking ranking) {
-    return answer
-        .ranking(ranking.name())
-        .flatMap(result -> result.leader())
-        .map(RankedOption::name);
+    return result(answer, ranking).flatMap(RankingResult::leader).map(RankedOption::name);
   }
 }

@@ -7,7 +7,7 @@ import org.cotyla.finite.Answer;
 /**
  * Findings in which a decision gives something else.
  *
- * @param conditions what the findings must be; empty when it is so in every case
+ * @param conditions what the findings must be; empty when they can be anything
  * @param whole whether the difference is proven for every case of which the conditions are true;
  *     otherwise it is that of the example
  * @param difference how it differs
@@ -23,7 +23,7 @@ public record Region(
   /** The conditions in words. */
   public String when() {
     return conditions.isEmpty()
-        ? "in every case"
+        ? whole ? "in every case" : "in some cases"
         : conditions.stream().map(Condition::words).collect(Collectors.joining(", and "));
   }
 

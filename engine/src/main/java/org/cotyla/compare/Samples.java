@@ -1,5 +1,8 @@
 package org.cotyla.compare;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -11,6 +14,7 @@ import org.cotyla.finding.Datum;
 import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
 import org.cotyla.finite.Answer;
+import org.cotyla.finite.Representative;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
 import org.cotyla.value.Interval;
@@ -103,16 +107,24 @@ final class Samples {
     }
     Optional<PossibleValues> stated =
         Optional.ofNullable(known.get(Names.key(field.name())))
-            .filter(value -> value.type() == type);
+            .filter(value -> value.type() == type)
+            .filter(value -> field.allowed().containsAll(value.values()));
     ValueSet all = side.all(field.symbol()).values();
     PossibleValues value = stated.orElseGet(() -> PossibleValues.of(draw(all, random)));
     return new Datum(field, Knowledge.RECORDED, value);
   }
 
   private static Value draw(ValueSet all, SplittableRandom random) {
+    return likely(all, random)
+        .filter(all::contains)
+        .orElseGet(() -> Representative.sample(all, random));
+  }
+
+  /** A value as cases commonly have it; it may lie outside the set. */
+  private static Optional<Value> likely(ValueSet all, SplittableRandom random) {
     if (all.isFinite()) {
       List<Value> values = all.values();
-      return values.get(random.nextInt(values.size()));
+      return Optional.of(values.get(random.nextInt(values.size())));
     }
     Interval part = all.parts().get(random.nextInt(all.parts().size()));
     if (part.low() instanceof Value.NumberValue low
@@ -122,19 +134,13 @@ final class Samples {
       double number =
           low.number().doubleValue()
               + where * where * high.number().subtract(low.number()).doubleValue();
-      Value rounded =
-          Value.of(
-              java.math.BigDecimal.valueOf(number).setScale(0, java.math.RoundingMode.HALF_UP));
-      return all.contains(rounded) ? rounded : part.lowIncluded() ? low : high;
+      return Optional.of(Value.of(BigDecimal.valueOf(number).setScale(0, RoundingMode.HALF_UP)));
     }
-    if (all.type() == ValueType.TEXT) {
-      return Value.of("other");
-    }
-    Value date = Value.of(java.time.LocalDate.of(2026, 1, 1).plusDays(random.nextInt(366)));
-    if (all.type() == ValueType.DATE) {
-      Value low = part.low();
-      return all.contains(date) || low == null ? date : low;
-    }
-    return Value.of(random.nextInt(100));
+    return switch (all.type()) {
+      case NUMBER -> Optional.of(Value.of(random.nextInt(100)));
+      case DATE -> Optional.of(Value.of(LocalDate.of(2026, 1, 1).plusDays(random.nextInt(366))));
+      case TEXT -> Optional.of(Value.of("other"));
+      case YES_NO -> Optional.empty();
+    };
   }
 }

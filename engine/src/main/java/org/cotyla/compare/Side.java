@@ -95,24 +95,25 @@ record Side(
     return new PossibleValues(ValueSet.all(symbol.type()), true);
   }
 
-  /** When the test holds; nothing when it always does. */
+  /** When the test holds; nothing when it always does. A column of a constant has its value. */
   Optional<TestMeaning> meaning(Symbol input, PreparedTest test) {
     if (test.isAnything()) {
       return Optional.empty();
     }
+    String column = constants.named(Set.of(input));
     Optional<ValueSet> region = test.region();
     if (region.isEmpty()) {
-      String text = test.test().print() + constants.named(test.references());
+      String text = test.test().print() + constants.named(test.references()) + column;
       return Optional.of(new TestMeaning(Optional.empty(), text));
     }
     PossibleValues all = all(input);
     ValueSet holds = region.get().intersect(all.values());
     boolean always = holds.equals(all.values());
     boolean forNothing = !all.orNothing() || test.forNothing() == Truth.TRUE;
+    String rest = (all.orNothing() && forNothing ? "or nothing" : "") + column;
     return always && forNothing
         ? Optional.empty()
-        : Optional.of(
-            new TestMeaning(Optional.of(holds), all.orNothing() && forNothing ? "or nothing" : ""));
+        : Optional.of(new TestMeaning(Optional.of(holds), rest));
   }
 
   /** What a formula says: its value when that is constant, else its text. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.cotyla.compare.Input.FormulaTest;
+import org.cotyla.evaluate.AnswerScope;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finite.Claim;
 import org.cotyla.value.PossibleValues;
@@ -75,7 +76,7 @@ final class WidestBox {
 
   private static Optional<Integer> classOf(
       Input input, org.cotyla.expression.Symbol symbol, Recommendation answer) {
-    return input.classOf(Answers.value(answer, symbol));
+    return input.classOf(AnswerScope.of(answer).valueOf(symbol));
   }
 
   private void drop() {

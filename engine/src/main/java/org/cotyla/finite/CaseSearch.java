@@ -103,9 +103,9 @@ public final class CaseSearch {
 
   /** The same, at the earliest stage at which there is one: it has the fewest findings. */
   public Answer findEarliest(Claim claim) {
-    if (given.domain().stages().size() > 1) {
-      int first = given.atStage(given.domain().stages().get(0));
-      Answer answer = find(List.of(claim), List.of(first));
+    List<Integer> stages = given.domain().stages();
+    for (int stage : stages.subList(0, stages.size() - 1)) {
+      Answer answer = find(List.of(claim), List.of(given.atStage(stage)));
       if (answer instanceof Answer.Found) {
         return answer;
       }

@@ -42,8 +42,9 @@ public final class Domain {
 
   /**
    * Every complete case that all of the protocols accept; their stages must be the same. A field
-   * whose type, unit or stage differs between them is as open as each protocol leaves it, and
-   * nothing that hangs on it can be asked of two of them at once.
+   * whose type, unit or stage differs between them, or of which they allow no common value, is as
+   * open as each protocol leaves it, and nothing that hangs on it can be asked of two of them at
+   * once.
    */
   public static Domain shared(List<Protocol> protocols) {
     Map<String, Field> fields = new HashMap<>();
@@ -53,8 +54,10 @@ public final class Domain {
       for (Field field : protocol.givenFields()) {
         String key = Names.key(field.name());
         Field other = fields.putIfAbsent(key, field);
-        if (other == null || isAlike(field, other)) {
-          values.merge(key, field.allowed(), Domain::common);
+        if (other == null) {
+          values.put(key, field.allowed());
+        } else if (isAlike(field, other) && values.get(key).intersects(field.allowed())) {
+          values.merge(key, field.allowed(), ValueSet::intersect);
         } else {
           unlike.add(key);
         }
@@ -65,12 +68,13 @@ public final class Domain {
     return new Domain(names, IntStream.range(0, names.size()).boxed().toList(), values);
   }
 
-  /** Whether what a case states of the one field means the same for the other. */
+  /** Whether what a case states of the one field can be stated of the other, and means the same. */
   public static boolean isAlike(Field field, Field other) {
     return field.symbol().type() == other.symbol().type()
         && field.symbol().isChoice() == other.symbol().isChoice()
         && field.unit().equals(other.unit())
-        && field.stage() == other.stage();
+        && field.stage() == other.stage()
+        && field.allowed().intersects(other.allowed());
   }
 
   /** Every way to fill in what the findings leave open, at their stage. */
@@ -86,11 +90,6 @@ public final class Domain {
     return new Domain(names, List.of(names.indexOf(findings.stage())), values);
   }
 
-  /** The same, but every field that is not of a later stage can be anything that it may be. */
-  public Domain freed(Protocol protocol) {
-    return new Domain(stageNames, stages, of(protocol).values);
-  }
-
   /** The same, but these fields can be anything that they may be. */
   public Domain freed(Collection<Field> fields) {
     Map<String, ValueSet> changed = new HashMap<>(values);
@@ -98,34 +97,15 @@ public final class Domain {
     return new Domain(stageNames, stages, changed);
   }
 
-  /** The same with one field limited to the values that lie in both. */
-  public Domain with(Field field, ValueSet limited) {
-    Map<String, ValueSet> changed = new HashMap<>(values);
-    changed.merge(Names.key(field.name()), limited, Domain::common);
-    return new Domain(stageNames, stages, changed);
-  }
-
-  /** Values of two types have nothing in common. */
-  private static ValueSet common(ValueSet one, ValueSet other) {
-    return one.type() == other.type() ? one.intersect(other) : ValueSet.none(one.type());
-  }
-
   List<Integer> stages() {
     return stages;
-  }
-
-  String stageName(int stage) {
-    return stageNames.get(stage);
   }
 
   ValueSet values(Field field) {
     return values.getOrDefault(Names.key(field.name()), field.allowed());
   }
 
-  /**
-   * Whether some field can have no value at all, so that there is no such case: what is then proven
-   * impossible says nothing. So it is with a field that has another type in each protocol.
-   */
+  /** Whether some field can have no value at all, so that there is no such case. */
   public boolean isEmpty() {
     return values.values().stream().anyMatch(ValueSet::isEmpty);
   }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.cotyla.value.Interval;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
@@ -23,7 +24,7 @@ public final class Representative {
 
   /** A value of the set, near its middle. */
   public static Value of(ValueSet values) {
-    return at(values.hull(), values, 0.5);
+    return at(values, 0.5);
   }
 
   /** A value of the set, at random near an end or anywhere in it. */
@@ -36,10 +37,10 @@ public final class Representative {
           case 3 -> 0.95;
           default -> random.nextDouble();
         };
-    return at(values.hull(), values, where);
+    return at(values, where);
   }
 
-  private static Value at(Interval hull, ValueSet values, double where) {
+  private static Value at(ValueSet values, double where) {
     Optional<Value> single = values.single();
     if (single.isPresent()) {
       return single.get();
@@ -48,27 +49,43 @@ public final class Representative {
       List<Value> all = values.values();
       return all.get((int) Math.round(where * (all.size() - 1)));
     }
-    if (values.type() == ValueType.NUMBER) {
-      return number(hull, where);
-    }
-    if (values.type() == ValueType.DATE) {
-      return day(hull, values, where);
-    }
-    return WORDS.stream()
-        .map(Value::of)
+    // Each part is as likely as any other, so that what lies between two of them is never taken.
+    List<Interval> parts = values.parts();
+    int place = Math.min((int) (where * parts.size()), parts.size() - 1);
+    double within = where * parts.size() - place;
+    // A stretch between two texts or days can hold none, and then another one is taken.
+    return IntStream.range(0, parts.size())
+        .mapToObj(i -> parts.get((place + i) % parts.size()))
+        .map(part -> within(part, values.type(), within))
         .filter(values::contains)
         .findFirst()
-        .orElseGet(() -> between(hull));
+        .orElseThrow(() -> new IllegalArgumentException("no value of " + values + " is known"));
   }
 
-  /** The set's own lower end continued is a text that comes right after it. */
-  private static Value between(Interval hull) {
-    return hull.low() instanceof Value.TextValue low ? Value.of(low.text() + " ") : Value.of("");
+  private static Value within(Interval part, ValueType type, double where) {
+    return switch (type) {
+      case NUMBER -> number(part, where);
+      case DATE -> day(part, where);
+      case TEXT, YES_NO -> text(part);
+    };
   }
 
-  private static Value number(Interval hull, double where) {
-    BigDecimal low = end(hull.low(), FAR.negate());
-    BigDecimal high = end(hull.high(), FAR);
+  /** A usual word, or the part's own lower end continued: a text that comes right after it. */
+  private static Value text(Interval part) {
+    return WORDS.stream()
+        .map(Value::of)
+        .filter(part::contains)
+        .findFirst()
+        .orElseGet(
+            () ->
+                part.low() instanceof Value.TextValue low && !part.lowIncluded()
+                    ? Value.of(low.text() + " ")
+                    : Optional.ofNullable(part.low()).orElse(Value.of("")));
+  }
+
+  private static Value number(Interval part, double where) {
+    BigDecimal low = end(part.low(), end(part.high(), FAR).subtract(FAR).min(FAR.negate()));
+    BigDecimal high = end(part.high(), low.add(FAR).max(FAR));
     BigDecimal width = high.subtract(low);
     BigDecimal exact = low.add(width.multiply(BigDecimal.valueOf(where)));
     for (int decimals = 0; decimals <= DECIMALS_AT_MOST; decimals++) {
@@ -82,28 +99,28 @@ public final class Representative {
                     .multiply(BigDecimal.valueOf(10))
                     .compareTo(width)
                 <= 0;
-        if (near && hull.contains(rounded)) {
+        if (near && part.contains(rounded)) {
           return rounded;
         }
       }
     }
     Value middle = Value.of(low.add(width.divide(BigDecimal.valueOf(2))));
-    return hull.contains(middle) ? middle : Value.of(hull.lowIncluded() ? low : high);
+    return part.contains(middle) ? middle : Value.of(low);
   }
 
   private static BigDecimal end(@Nullable Value end, BigDecimal otherwise) {
     return end instanceof Value.NumberValue number ? number.number() : otherwise;
   }
 
-  private static Value day(Interval hull, ValueSet values, double where) {
-    LocalDate low = hull.low() instanceof Value.DateValue day ? day.date() : null;
-    LocalDate high = hull.high() instanceof Value.DateValue day ? day.date() : null;
+  private static Value day(Interval part, double where) {
+    LocalDate low = part.low() instanceof Value.DateValue day ? day.date() : null;
+    LocalDate high = part.high() instanceof Value.DateValue day ? day.date() : null;
     LocalDate from = low != null ? low : high != null ? high.minusYears(1) : LocalDate.EPOCH;
     LocalDate to = high != null ? high : from.plusYears(1);
     long days = Math.round(where * (to.toEpochDay() - from.toEpochDay()));
     for (long shift : new long[] {0, 1, -1}) {
       Value day = Value.of(from.plusDays(days + shift));
-      if (values.contains(day)) {
+      if (part.contains(day)) {
         return day;
       }
     }

@@ -78,14 +78,18 @@ final class ComparisonSummary {
       case DIFFERS -> page.paragraph(2, "first " + ranking.name() + ": can be another");
       case UNDECIDED ->
           page.paragraph(2, "first " + ranking.name() + ": undecided whether it can be another");
-      case PROVEN_SAME -> {
-        if (!ranking.verdict().isSame()) {
-          page.paragraph(
-              2, "first " + ranking.name() + ": never another (proven), but its points differ");
-        }
-      }
+      case PROVEN_SAME -> points(ranking);
       case INCOMPARABLE -> page.paragraph(2, "first " + ranking.name() + ": cannot be compared");
       case SAME, ADDED, REMOVED -> {}
+    }
+  }
+
+  private void points(RankingComparison ranking) {
+    String first = "first " + ranking.name() + ": never another (proven), ";
+    if (ranking.verdict() == Verdict.DIFFERS) {
+      page.paragraph(2, first + "but options, points or rule-outs differ");
+    } else if (!ranking.verdict().isSame()) {
+      page.paragraph(2, first + "but undecided whether points or rule-outs differ");
     }
   }
 

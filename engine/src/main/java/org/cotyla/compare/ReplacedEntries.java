@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.cotyla.compare.Difference.Kind;
 import org.cotyla.finite.Claim;
 
-/** Puts together what belongs together among regions. */
-final class RegionWords {
+/** Takes an entry that goes and one that comes in the same cases as one region. */
+final class ReplacedEntries {
 
-  private RegionWords() {}
+  private ReplacedEntries() {}
 
   /** An entry that goes where another appears is one that was put in its place. */
   static List<Region> merged(List<Region> regions) {
