@@ -252,7 +252,7 @@ final class ComparisonWalk {
   private Set<String> causes(Ranking ranking) {
     Set<String> causes = new LinkedHashSet<>();
     for (DecisionTable voter : ranking.voters()) {
-      DecisionComparison found = decisions.get(voter);
+      DecisionComparison found = comparisonOf(voter);
       if (!found.verdict().isSame()) {
         causes.addAll(found.edited() ? List.of(found.name()) : found.followsFrom());
       }
@@ -265,6 +265,10 @@ final class ComparisonWalk {
       causes.add("options of " + ranking.name());
     }
     return causes;
+  }
+
+  private DecisionComparison comparisonOf(DecisionTable table) {
+    return Optional.ofNullable(decisions.get(table)).orElseThrow();
   }
 
   private boolean isPair(DecisionTable before, DecisionTable after) {
@@ -286,7 +290,7 @@ final class ComparisonWalk {
     if (sameOptions && sameVotes) {
       boolean searched =
           after.voters().stream()
-              .anyMatch(voter -> decisions.get(voter).verdict() == Verdict.PROVEN_SAME);
+              .anyMatch(voter -> comparisonOf(voter).verdict() == Verdict.PROVEN_SAME);
       same.addWrittenAlike(after);
       return verdict(after, searched ? Verdict.PROVEN_SAME : Verdict.SAME, Optional.empty());
     }
@@ -323,7 +327,7 @@ final class ComparisonWalk {
         && after.voters().stream()
             .allMatch(
                 is ->
-                    decisions.get(is).verdict().isSame()
+                    comparisonOf(is).verdict().isSame()
                         && before.voters().stream().anyMatch(was -> isPair(was, is)));
   }
 

@@ -54,11 +54,8 @@ public final class Domain {
       for (Field field : protocol.givenFields()) {
         String key = Names.key(field.name());
         Field other = fields.putIfAbsent(key, field);
-        if (other == null) {
-          values.put(key, field.allowed());
-        } else if (isAlike(field, other) && values.get(key).intersects(field.allowed())) {
-          values.merge(key, field.allowed(), ValueSet::intersect);
-        } else {
+        if ((other != null && !isAlike(field, other))
+            || values.merge(key, field.allowed(), ValueSet::intersect).isEmpty()) {
           unlike.add(key);
         }
       }

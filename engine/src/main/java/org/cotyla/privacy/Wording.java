@@ -5,7 +5,7 @@ import org.cotyla.issue.Issues;
 import org.cotyla.issue.Place;
 
 /**
- * What may be kept of a case and of who decided, so that nothing in it identifies a patient. What
+ * What may be kept of a case and of who decided, so that nothing in it identifies a person. What
  * looks like a date or a long number is refused, since it is most likely one that does.
  */
 public final class Wording {
@@ -40,7 +40,7 @@ public final class Wording {
 
   private Wording() {}
 
-  /** Whether it is a local reference of a case that says nothing of the patient. */
+  /** Whether it is a local reference of a case that says nothing of a person. */
   public static boolean isReference(String text) {
     Issues issues = new Issues();
     reference(text, issues);

@@ -1,4 +1,4 @@
-/** What may be kept of a case without naming the patient or anybody else. */
+/** What may be kept of a case without naming anybody. */
 @NullMarked
 package org.cotyla.privacy;
 

@@ -39,9 +39,18 @@ record MergedCells(CellRef first, CellRef last) {
     }
     return rows.stream()
         .filter(row -> row.index() >= first.row() && row.index() <= last.row())
+        .filter(row -> !isHeading(row, columns))
         .flatMap(row -> across.stream().map(row::cell))
         .filter(cell -> !cell.at().equals(first))
         .findFirst();
+  }
+
+  /** A row of which nothing else is filled in says one thing, across as many cells as it likes. */
+  private boolean isHeading(GridRow row, Collection<Integer> columns) {
+    return row.index() == first.row()
+        && columns.stream()
+            .map(row::cell)
+            .allMatch(cell -> cell.isBlank() || cell.at().equals(first));
   }
 
   private void report(Cell hidden, Issues issues) {
