@@ -23,7 +23,7 @@ final class AuditSheet {
    */
   AuditSheet(String title, String caution, List<String> lines, String warning) {
     markup.start("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en-GB");
-    head(title, caution);
+    PageHead.write(markup, title, caution);
     markup.start("body");
     markup.leaf("a", "Skip to the figures", "class", "skip", "href", "#figures");
     markup.start("header");
@@ -33,25 +33,6 @@ final class AuditSheet {
     markup.leaf("p", warning, "class", "warning");
     markup.end();
     markup.start("main", "id", "figures");
-  }
-
-  private void head(String title, String caution) {
-    markup.start("head");
-    markup.start("meta", "charset", "utf-8").end();
-    markup
-        .start("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
-        .end();
-    markup
-        .start(
-            "meta",
-            "http-equiv",
-            "Content-Security-Policy",
-            "content",
-            "default-src 'none'; style-src 'unsafe-inline'")
-        .end();
-    markup.leaf("title", title);
-    markup.style(Stylesheet.with(caution));
-    markup.end();
   }
 
   Markup markup() {

@@ -29,7 +29,10 @@ public final class HtmlReport {
     Markup markup = new Markup();
     Sheet sheet = new Sheet(markup, advice);
     markup.start("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en-GB");
-    head(markup, advice);
+    PageHead.write(
+        markup,
+        OpeningSection.title(advice) + " – " + advice.protocol().about().title(),
+        advice.caution());
     markup.start("body");
     markup.leaf("a", "Skip to the advice", "class", "skip", "href", "#advice");
     OpeningSection opening = new OpeningSection(sheet);
@@ -41,25 +44,6 @@ public final class HtmlReport {
     opening.closing(today);
     markup.end().end();
     return markup.toString();
-  }
-
-  private static void head(Markup markup, Recommendation advice) {
-    markup.start("head");
-    markup.start("meta", "charset", "utf-8").end();
-    markup
-        .start("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
-        .end();
-    markup
-        .start(
-            "meta",
-            "http-equiv",
-            "Content-Security-Policy",
-            "content",
-            "default-src 'none'; style-src 'unsafe-inline'")
-        .end();
-    markup.leaf("title", OpeningSection.title(advice) + " – " + advice.protocol().about().title());
-    markup.style(Stylesheet.with(advice.caution()));
-    markup.end();
   }
 
   private void firstPage(Sheet sheet) {
