@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -24,13 +23,12 @@ import org.jspecify.annotations.Nullable;
 final class PastCases {
 
   private static final int THREADS = 2;
-  private static final int MOST_KEPT = 40;
   private static final Path SHIPPED = Path.of("test-cases", "cases");
 
   private final Optional<Path> place;
   private final Terminal terminal;
   private final List<Protocol> protocols;
-  private final List<Answer.Found> changed = new ArrayList<>();
+  private List<Answer.Found> changed = List.of();
   private List<Issue> remarks = List.of();
 
   private PastCases(Optional<Path> place, Terminal terminal, List<Protocol> protocols) {
@@ -87,16 +85,12 @@ final class PastCases {
 
   /** Some of the cases that change, with both answers. */
   List<Answer.Found> changed() {
-    return List.copyOf(changed);
+    return changed;
   }
 
   private Impact run(Engine before, Engine after, Iterator<PastCase> cases, IntConsumer done) {
-    return ImpactRun.of(before, after, cases, THREADS, done, this::keep);
-  }
-
-  private void keep(Answer.Found found) {
-    if (changed.size() < MOST_KEPT) {
-      changed.add(found);
-    }
+    ImpactRun run = ImpactRun.of(before, after, cases, THREADS, done);
+    changed = run.examples();
+    return run.impact();
   }
 }

@@ -21,7 +21,6 @@ import org.cotyla.name.Names;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Field;
-import org.cotyla.protocol.Option;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
 import org.cotyla.protocol.Step;
@@ -48,6 +47,7 @@ final class ComparisonWalk {
   private final List<Questions> asked = new ArrayList<>();
   private final Samples samples;
   private final SameNames same;
+  private final WrittenAlike written;
 
   /**
    * @param onlyEdits whether it is enough to know of each edited decision that it differs, and
@@ -63,6 +63,7 @@ final class ComparisonWalk {
     this.effort = effort;
     this.samples = new Samples(old, young);
     this.same = new SameNames(young);
+    this.written = new WrittenAlike(old, young);
     this.unsteady = new UnsteadyNames(before.protocol(), after.protocol());
     known.forEach(samples::addAsItIs);
     this.sameStages = before.protocol().about().stages().equals(after.protocol().about().stages());
@@ -130,7 +131,7 @@ final class ComparisonWalk {
     if (was.isEmpty() || (was.get().constant().isPresent() && is.constant().isPresent())) {
       return;
     }
-    boolean alike = old.meaning(was.get().expression()).equals(young.meaning(is.expression()));
+    boolean alike = written.are(was.get(), is);
     Optional<Unsteady> reached = unsteady.reaching(is.needs());
     if (alike && reached.isEmpty()) {
       same.addWrittenAlike(is);
@@ -163,7 +164,7 @@ final class ComparisonWalk {
   }
 
   private DecisionComparison decision(DecisionTable before, DecisionTable after) {
-    boolean alike = CanonicalTable.of(before, old).equals(CanonicalTable.of(after, young));
+    boolean alike = written.are(before, after);
     Optional<Unsteady> reached = reached(before, after);
     if (alike && reached.isEmpty() && sameStages) {
       same.addWrittenAlike(after);
@@ -285,7 +286,7 @@ final class ComparisonWalk {
       return verdict(after, Verdict.ADDED, Optional.empty());
     }
     Ranking before = was.get();
-    boolean sameOptions = names(before).equals(names(after));
+    boolean sameOptions = WrittenAlike.haveSameOptions(before, after);
     boolean sameVotes = hasSameVotes(before, after);
     if (sameOptions && sameVotes) {
       boolean searched =
@@ -329,10 +330,6 @@ final class ComparisonWalk {
                 is ->
                     comparisonOf(is).verdict().isSame()
                         && before.voters().stream().anyMatch(was -> isPair(was, is)));
-  }
-
-  private static List<String> names(Ranking ranking) {
-    return ranking.options().stream().map(Option::name).toList();
   }
 
   private static RankingComparison verdict(

@@ -7,16 +7,19 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import org.cotyla.compare.Impact.Group;
 import org.cotyla.compare.Impact.SetAside;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.finding.Case;
+import org.cotyla.finding.Findings;
 import org.cotyla.finite.Answer;
 import org.cotyla.issue.Issue;
 import org.cotyla.issue.RejectedException;
@@ -28,27 +31,24 @@ import org.cotyla.issue.RejectedException;
 public final class ImpactRun {
 
   private static final int BATCH = 32;
+  private static final int MOST_EXAMPLES = 40;
+  private static final String BOTH = "both";
 
-  private record Outcome(
-      String reference,
-      List<Shift> shifts,
-      List<SetAside> setAside,
-      List<Recommendation> answers) {}
+  private record Outcome(PastCase past, List<Shift> shifts, List<SetAside> setAside) {}
 
   private final Engine before;
   private final Engine after;
-  private final Pairs pairs;
+  private final PairedProtocols protocols;
   private final Map<Shift, List<String>> groups = new LinkedHashMap<>();
   private final List<SetAside> setAside = new ArrayList<>();
-  private final Consumer<Answer.Found> seen;
+  private final List<Answer.Found> examples = new ArrayList<>();
   private int cases;
   private int changed;
 
-  private ImpactRun(Engine before, Engine after, Consumer<Answer.Found> seen) {
-    this.seen = seen;
+  private ImpactRun(Engine before, Engine after) {
     this.before = before.remembering();
     this.after = after.remembering();
-    this.pairs = new Pairs(before.protocol(), after.protocol());
+    this.protocols = new PairedProtocols(this.before, this.after);
   }
 
   /**
@@ -56,19 +56,30 @@ public final class ImpactRun {
    *
    * @param threads how many may be run at once
    * @param progress told how many cases are done, now and then
-   * @param seen given each case that changes, in order, with what both protocols decide
    */
-  public static Impact of(
-      Engine before,
-      Engine after,
-      Iterator<PastCase> cases,
-      int threads,
-      IntConsumer progress,
-      Consumer<Answer.Found> seen) {
-    return new ImpactRun(before, after, seen).run(cases, threads, progress);
+  public static ImpactRun of(
+      Engine before, Engine after, Iterator<PastCase> cases, int threads, IntConsumer progress) {
+    ImpactRun run = new ImpactRun(before, after);
+    run.run(cases, threads, progress);
+    return run;
   }
 
-  private Impact run(Iterator<PastCase> library, int threads, IntConsumer progress) {
+  /** What the new protocol changes for them. */
+  public Impact impact() {
+    List<Group> sorted =
+        groups.entrySet().stream()
+            .map(entry -> new Group(entry.getKey(), entry.getValue()))
+            .sorted((a, b) -> Integer.compare(b.references().size(), a.references().size()))
+            .toList();
+    return new Impact(cases, changed, sorted, setAside);
+  }
+
+  /** The first cases that change, with what both protocols decide. */
+  public List<Answer.Found> examples() {
+    return List.copyOf(examples);
+  }
+
+  private void run(Iterator<PastCase> library, int threads, IntConsumer progress) {
     ExecutorService workers = Executors.newFixedThreadPool(threads);
     try {
       Deque<Future<List<Outcome>>> waiting = new ArrayDeque<>();
@@ -94,37 +105,37 @@ public final class ImpactRun {
     } finally {
       workers.shutdownNow();
     }
-    List<Group> sorted =
-        groups.entrySet().stream()
-            .map(entry -> new Group(entry.getKey(), entry.getValue()))
-            .sorted((a, b) -> Integer.compare(b.references().size(), a.references().size()))
-            .toList();
-    return new Impact(cases, changed, sorted, setAside);
   }
 
   private Outcome outcome(PastCase past) {
     if (past.given().isEmpty()) {
-      return new Outcome(
-          past.reference(),
-          List.of(),
-          List.of(new SetAside(past.reference(), "both", past.faults())),
-          List.of());
+      return refused(past, List.of(new SetAside(past.reference(), BOTH, past.faults())));
     }
     List<SetAside> refused = new ArrayList<>();
-    List<Recommendation> answers = new ArrayList<>();
-    for (Engine engine : List.of(before, after)) {
-      try {
-        answers.add(engine.decide(past.given().get()));
-      } catch (RejectedException rejected) {
-        String by = engine == before ? "old" : "new";
-        refused.add(new SetAside(past.reference(), by, rejected.issues()));
-      }
+    boolean readAlike = protocols.readAlike();
+    Optional<Findings> old = read(past, readAlike ? BOTH : "old", protocols::readByOld, refused);
+    Optional<Findings> young =
+        readAlike ? Optional.empty() : read(past, "new", protocols::readByNew, refused);
+    if (old.isEmpty() || !refused.isEmpty()) {
+      return refused(past, together(refused));
     }
-    if (!refused.isEmpty()) {
-      return new Outcome(past.reference(), List.of(), together(refused), List.of());
+    try (PairedCase pair = protocols.open(old.get(), young)) {
+      return new Outcome(past, Shifts.of(pair), List.of());
     }
-    List<Shift> shifts = Shifts.between(answers.get(0), answers.get(1), pairs);
-    return new Outcome(past.reference(), shifts, List.of(), shifts.isEmpty() ? List.of() : answers);
+  }
+
+  private static Optional<Findings> read(
+      PastCase past, String by, Function<Case, Findings> reader, List<SetAside> refused) {
+    try {
+      return past.given().map(reader);
+    } catch (RejectedException rejected) {
+      refused.add(new SetAside(past.reference(), by, rejected.issues()));
+      return Optional.empty();
+    }
+  }
+
+  private static Outcome refused(PastCase past, List<SetAside> why) {
+    return new Outcome(past, List.of(), why);
   }
 
   /** What both protocols say in the same words is said once. */
@@ -133,7 +144,7 @@ public final class ImpactRun {
         refused.size() == 2
             && texts(refused.get(0).faults()).equals(texts(refused.get(1).faults()));
     return both
-        ? List.of(new SetAside(refused.get(0).reference(), "both", refused.get(0).faults()))
+        ? List.of(new SetAside(refused.get(0).reference(), BOTH, refused.get(0).faults()))
         : refused;
   }
 
@@ -147,16 +158,19 @@ public final class ImpactRun {
       cases++;
       if (!outcome.shifts().isEmpty()) {
         changed++;
-        List<Recommendation> answers = outcome.answers();
-        seen.accept(new Answer.Found(answers.get(0).findings(), answers));
+        keep(outcome.past());
       }
-      outcome
-          .shifts()
-          .forEach(
-              shift ->
-                  groups
-                      .computeIfAbsent(shift, same -> new ArrayList<>())
-                      .add(outcome.reference()));
+      for (Shift shift : outcome.shifts()) {
+        groups.computeIfAbsent(shift, same -> new ArrayList<>()).add(outcome.past().reference());
+      }
+    }
+  }
+
+  private void keep(PastCase past) {
+    if (examples.size() < MOST_EXAMPLES) {
+      Case given = past.given().orElseThrow();
+      Recommendation was = before.decide(given);
+      examples.add(new Answer.Found(was.findings(), List.of(was, after.decide(given))));
     }
   }
 }

@@ -3,7 +3,6 @@ package org.cotyla.compare;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -13,9 +12,6 @@ import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankedOption.Availability;
 import org.cotyla.evaluate.RankingResult;
-import org.cotyla.evaluate.Recommendation;
-import org.cotyla.protocol.DecisionTable;
-import org.cotyla.protocol.ShownAs;
 import org.cotyla.value.PossibleValues;
 
 /** What shifts between the answers of two protocols to one case, of what is on the first page. */
@@ -23,50 +19,23 @@ final class Shifts {
 
   private static final String NOTHING = "nothing, every option is ruled out";
 
-  private final Recommendation before;
-  private final Recommendation after;
   private final List<Shift> shifts = new ArrayList<>();
 
-  private Shifts(Recommendation before, Recommendation after) {
-    this.before = before;
-    this.after = after;
-  }
+  private Shifts() {}
 
-  static List<Shift> between(Recommendation before, Recommendation after, Pairs pairs) {
-    Shifts shifts = new Shifts(before, after);
-    for (DecisionTable table : after.protocol().decisions()) {
-      boolean shown =
-          table.shownAs() == ShownAs.HEADLINE && !table.votes() && !table.hitPolicy().isList();
-      Optional<DecisionTable> was = pairs.oldOf(table);
-      if (shown && was.isPresent()) {
-        shifts.decision(was.get(), table);
-      }
-    }
-    after
-        .rankings()
-        .forEach(
-            ranking ->
-                before
-                    .ranking(ranking.ranking().name())
-                    .ifPresent(was -> shifts.ranking(was, ranking)));
+  static List<Shift> of(PairedCase pair) {
+    Shifts shifts = new Shifts();
+    pair.decisions().forEach(both -> shifts.decision(both.was(), both.is()));
+    pair.rankings().forEach(both -> shifts.ranking(both.was(), both.is()));
     return shifts.shifts;
   }
 
-  private void decision(DecisionTable oldTable, DecisionTable table) {
-    Optional<DecisionResult> was = result(before, oldTable);
-    Optional<DecisionResult> is = result(after, table);
-    if (was.isEmpty() || is.isEmpty()) {
-      return;
-    }
-    String one = words(was.get());
-    String other = words(is.get());
+  private void decision(DecisionResult was, DecisionResult is) {
+    String one = words(was);
+    String other = words(is);
     if (!one.equals(other)) {
-      add(Kind.DECISION, table.name(), one, other, rows(was.get()), rows(is.get()));
+      add(Kind.DECISION, is.table().name(), one, other, rows(was), rows(is));
     }
-  }
-
-  private static Optional<DecisionResult> result(Recommendation answer, DecisionTable table) {
-    return answer.decisions().stream().filter(one -> one.table() == table).findFirst();
   }
 
   private static String words(DecisionResult result) {

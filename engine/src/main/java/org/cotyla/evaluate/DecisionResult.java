@@ -2,7 +2,9 @@ package org.cotyla.evaluate;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
+import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.value.PossibleValues;
 
@@ -38,6 +40,14 @@ public record DecisionResult(
   /** The rows that are, or may be, part of the result, in its order. */
   public List<Firing> counting() {
     return firings.stream().filter(Firing::counts).toList();
+  }
+
+  /** Gives the column's name and what it can be, unless the result is a list. */
+  void value(DecisionTable.Output output, BiConsumer<Symbol, PossibleValues> taker) {
+    PossibleValues value = outputs.get(output.symbol().name());
+    if (value != null) {
+      taker.accept(output.symbol(), value);
+    }
   }
 
   /** Whether the result is the same whatever the open data are. */

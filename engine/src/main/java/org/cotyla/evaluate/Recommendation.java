@@ -64,9 +64,13 @@ public record Recommendation(
 
   /** What a derived field can be, by its name. */
   public Optional<PossibleValues> value(String derivedField) {
-    return decisions.stream()
-        .flatMap(decision -> Optional.ofNullable(decision.outputs().get(derivedField)).stream())
-        .findFirst();
+    for (DecisionResult decision : decisions) {
+      PossibleValues value = decision.outputs().get(derivedField);
+      if (value != null) {
+        return Optional.of(value);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The decisions that are shown in the given way, in the order of the workbook. */

@@ -18,6 +18,10 @@ final class State implements Scope {
     values[symbol.index()] = value;
   }
 
+  boolean has(Symbol symbol) {
+    return values[symbol.index()] != null;
+  }
+
   @Override
   public PossibleValues valueOf(Symbol symbol) {
     PossibleValues value = values[symbol.index()];

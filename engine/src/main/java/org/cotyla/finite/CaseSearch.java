@@ -11,8 +11,11 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
+import org.cotyla.evaluate.Evaluation;
+import org.cotyla.evaluate.Nearby;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
+import org.cotyla.finding.Findings;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
 import org.cotyla.value.Interval;
@@ -298,7 +301,34 @@ public final class CaseSearch {
    */
   public Answer.Found smallest(Answer.Found found, Claim claim) {
     int stage = stage(found);
-    return told(new Reduction(found, claim, cone(claim), stated -> run(stage, stated)).smallest());
+    List<Nearby> nearby = found.answers().stream().map(Nearby::of).toList();
+    boolean isOpen = claim.truth(found.answers()) == Truth.OPEN;
+    Reduction reduction =
+        new Reduction(found, isOpen, cone(claim), stated -> isTrue(claim, stage, stated, nearby));
+    return told(run(stage, reduction.smallest()));
+  }
+
+  /** Whether the claim is true of a case that is much like another; only what it asks is run. */
+  private boolean isTrue(
+      Claim claim, int stage, List<Map<String, PossibleValues>> stated, List<Nearby> nearby) {
+    List<Evaluation> evaluations = new ArrayList<>();
+    try {
+      for (int side = 0; side < sides.size(); side++) {
+        evaluations.add(
+            engine(side).open(findings(side, stage, stated.get(side)), nearby.get(side)));
+      }
+      return claim.holds(evaluations, 0) == Truth.TRUE;
+    } finally {
+      evaluations.forEach(Evaluation::close);
+    }
+  }
+
+  private Engine engine(int side) {
+    return sides.get(side).engine();
+  }
+
+  private Findings findings(int side, int stage, Map<String, PossibleValues> stated) {
+    return given.domain().findings(engine(side).protocol(), stage, stated);
   }
 
   private Cone cone(Claim claim) {
@@ -313,9 +343,7 @@ public final class CaseSearch {
   private Answer.Found run(int stage, List<Map<String, PossibleValues>> stated) {
     List<Recommendation> answers = new ArrayList<>();
     for (int side = 0; side < sides.size(); side++) {
-      Engine engine = sides.get(side).engine();
-      answers.add(
-          engine.decide(given.domain().findings(engine.protocol(), stage, stated.get(side))));
+      answers.add(engine(side).decide(findings(side, stage, stated.get(side))));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }
@@ -324,7 +352,7 @@ public final class CaseSearch {
   private Answer.Found told(Answer.Found found) {
     List<Recommendation> answers = new ArrayList<>();
     for (int side = 0; side < sides.size(); side++) {
-      answers.add(sides.get(side).engine().evaluate(found.answers().get(side).findings()));
+      answers.add(engine(side).evaluate(found.answers().get(side).findings()));
     }
     return new Answer.Found(answers.get(0).findings(), answers);
   }

@@ -25,7 +25,7 @@ final class Circuit {
     }
   }
 
-  private final BooleanSolver solver;
+  final BooleanSolver solver;
   private final int yes;
   private final Map<Set<Integer>, Integer> conjunctions = new HashMap<>();
   private final Map<List<Object>, Integer> sums = new HashMap<>();

@@ -10,6 +10,7 @@ import org.cotyla.evaluate.RankedOption;
 import org.cotyla.evaluate.RankedOption.Availability;
 import org.cotyla.evaluate.RankingResult;
 import org.cotyla.evaluate.Recommendation;
+import org.cotyla.evaluate.Results;
 import org.cotyla.expression.PreparedTest;
 import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.DecisionTable;
@@ -44,24 +45,32 @@ public sealed interface Claim {
    * @param answers the answer of each protocol
    * @param side which of them the claim speaks of
    */
-  Truth truth(List<Recommendation> answers, int side);
+  default Truth truth(List<Recommendation> answers, int side) {
+    return holds(answers.stream().map(AnswerScope::of).toList(), side);
+  }
+
+  /**
+   * @param results what each protocol comes to for one case, worked out as far as is needed
+   * @param side which of them the claim speaks of
+   */
+  Truth holds(List<? extends Results> results, int side);
 
   /** The claim about another of the protocols, counted from 0. */
   record Of(int other, Claim claim) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      return claim.truth(answers, other);
+    public Truth holds(List<? extends Results> results, int side) {
+      return claim.holds(results, other);
     }
   }
 
   /** All the tests of a row hold; a default row matches when no other row does. */
   record Matches(DecisionTable table, Row row) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
+    public Truth holds(List<? extends Results> results, int side) {
       if (isDefault(table, row)) {
-        return new NoRow(table).truth(answers, side);
+        return new NoRow(table).holds(results, side);
       }
-      return firing(answers.get(side), table, row)
+      return firing(results.get(side), table, row)
           .map(firing -> firing.certain() ? Truth.TRUE : Truth.OPEN)
           .orElse(Truth.FALSE);
     }
@@ -70,11 +79,11 @@ public sealed interface Claim {
   /** A row is part of its table's result; a default row is when no other row matches. */
   record Counts(DecisionTable table, Row row) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
+    public Truth holds(List<? extends Results> results, int side) {
       if (isDefault(table, row)) {
-        return new NoRow(table).truth(answers, side);
+        return new NoRow(table).holds(results, side);
       }
-      return firing(answers.get(side), table, row)
+      return firing(results.get(side), table, row)
           .map(Firing::standing)
           .map(
               standing ->
@@ -90,8 +99,8 @@ public sealed interface Claim {
   /** No row of the table matches. */
   record NoRow(DecisionTable table) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      DecisionResult result = result(answers.get(side), table);
+    public Truth holds(List<? extends Results> results, int side) {
+      DecisionResult result = results.get(side).decision(table);
       if (result.firings().stream().anyMatch(Firing::certain)) {
         return Truth.FALSE;
       }
@@ -102,8 +111,8 @@ public sealed interface Claim {
   /** A name's value is one of these. */
   record Is(Symbol name, PossibleValues among) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      PossibleValues value = AnswerScope.of(answers.get(side)).valueOf(name);
+    public Truth holds(List<? extends Results> results, int side) {
+      PossibleValues value = results.get(side).valueOf(name);
       if (among.containsAll(value)) {
         return Truth.TRUE;
       }
@@ -116,8 +125,8 @@ public sealed interface Claim {
   /** A cell's test holds. */
   record Holds(Symbol input, PreparedTest test) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      AnswerScope scope = AnswerScope.of(answers.get(side));
+    public Truth holds(List<? extends Results> results, int side) {
+      Results scope = results.get(side);
       return test.truth(scope.valueOf(input), scope);
     }
   }
@@ -125,8 +134,8 @@ public sealed interface Claim {
   /** An option comes first in a ranking. */
   record First(Ranking ranking, String option) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      RankingResult result = answers.get(side).ranking(ranking.name()).orElseThrow();
+    public Truth holds(List<? extends Results> results, int side) {
+      RankingResult result = results.get(side).ranking(ranking);
       boolean can = result.option(option).filter(RankedOption::canBeFirst).isPresent();
       return !can ? Truth.FALSE : result.firstIsCertain() ? Truth.TRUE : Truth.OPEN;
     }
@@ -135,13 +144,9 @@ public sealed interface Claim {
   /** A row rules an option out. */
   record RuledOut(Ranking ranking, String option) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
+    public Truth holds(List<? extends Results> results, int side) {
       Optional<Availability> availability =
-          answers
-              .get(side)
-              .ranking(ranking.name())
-              .flatMap(result -> result.option(option))
-              .map(RankedOption::availability);
+          results.get(side).ranking(ranking).option(option).map(RankedOption::availability);
       return switch (availability.orElseThrow()) {
         case RULED_OUT -> Truth.TRUE;
         case MAY_BE_RULED_OUT -> Truth.OPEN;
@@ -153,8 +158,8 @@ public sealed interface Claim {
   /** The opposite. */
   record Not(Claim claim) implements Claim {
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      return claim.truth(answers, side).not();
+    public Truth holds(List<? extends Results> results, int side) {
+      return claim.holds(results, side).not();
     }
   }
 
@@ -168,11 +173,11 @@ public sealed interface Claim {
     }
 
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
+    public Truth holds(List<? extends Results> results, int side) {
       BigDecimal low = BigDecimal.ZERO;
       BigDecimal high = BigDecimal.ZERO;
       for (Weighted term : terms) {
-        Truth truth = term.claim().truth(answers, side);
+        Truth truth = term.claim().holds(results, side);
         BigDecimal weight = term.weight();
         boolean open = truth == Truth.OPEN;
         boolean adds = truth == Truth.TRUE;
@@ -193,10 +198,12 @@ public sealed interface Claim {
     }
 
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      return claims.stream()
-          .map(claim -> claim.truth(answers, side))
-          .reduce(Truth.TRUE, Truth::and);
+    public Truth holds(List<? extends Results> results, int side) {
+      Truth all = Truth.TRUE;
+      for (int i = 0; i < claims.size() && all != Truth.FALSE; i++) {
+        all = all.and(claims.get(i).holds(results, side));
+      }
+      return all;
     }
   }
 
@@ -207,10 +214,12 @@ public sealed interface Claim {
     }
 
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      return claims.stream()
-          .map(claim -> claim.truth(answers, side))
-          .reduce(Truth.FALSE, Truth::or);
+    public Truth holds(List<? extends Results> results, int side) {
+      Truth any = Truth.FALSE;
+      for (int i = 0; i < claims.size() && any != Truth.TRUE; i++) {
+        any = any.or(claims.get(i).holds(results, side));
+      }
+      return any;
     }
   }
 
@@ -221,8 +230,8 @@ public sealed interface Claim {
     }
 
     @Override
-    public Truth truth(List<Recommendation> answers, int side) {
-      List<Truth> truths = claims.stream().map(claim -> claim.truth(answers, side)).toList();
+    public Truth holds(List<? extends Results> results, int side) {
+      List<Truth> truths = claims.stream().map(claim -> claim.holds(results, side)).toList();
       long certain = truths.stream().filter(Truth.TRUE::equals).count();
       long open = truths.stream().filter(Truth.OPEN::equals).count();
       return certain >= count ? Truth.TRUE : certain + open >= count ? Truth.OPEN : Truth.FALSE;
@@ -233,15 +242,8 @@ public sealed interface Claim {
     return table.otherwise().filter(other -> other == row).isPresent();
   }
 
-  private static DecisionResult result(Recommendation answer, DecisionTable table) {
-    return answer.decisions().stream()
-        .filter(decision -> decision.table() == table)
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static Optional<Firing> firing(Recommendation answer, DecisionTable table, Row row) {
-    return result(answer, table).firings().stream()
+  private static Optional<Firing> firing(Results results, DecisionTable table, Row row) {
+    return results.decision(table).firings().stream()
         .filter(firing -> firing.row() == row)
         .findFirst();
   }

@@ -286,7 +286,7 @@ final class ProtocolEncoding {
     }
     RankingEncoding known = rankings.get(ranking);
     if (known == null) {
-      known = new RankingEncoding(this, ranking);
+      known = new RankingEncoding(this, ranking, twins.flatMap(alike -> alike.ranking(ranking)));
       rankings.put(ranking, known);
     }
     return known;
@@ -317,7 +317,8 @@ final class ProtocolEncoding {
     TestKey key = new TestKey(input, test.test());
     Integer known = tests.get(key);
     if (known == null) {
-      known = dynamic(input, test);
+      known =
+          twins.flatMap(alike -> alike.holds(input, test)).orElseGet(() -> dynamic(input, test));
       tests.put(key, known);
     }
     return known;

@@ -5,8 +5,12 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.cotyla.finite.Alternatives.Leaf;
 import org.cotyla.finite.Circuit.Term;
 import org.cotyla.protocol.DecisionTable;
@@ -30,10 +34,15 @@ final class RankingEncoding {
   private final Map<Vote, List<Integer>> voices = new LinkedHashMap<>();
   private final Map<String, Integer> available = new HashMap<>();
   private final int decimals;
+  private final Optional<RankingEncoding> twin;
   private @Nullable Alternatives first;
 
-  RankingEncoding(ProtocolEncoding protocol, Ranking ranking) {
+  /**
+   * @param twin the same ranking of another protocol, with the same options in the same order
+   */
+  RankingEncoding(ProtocolEncoding protocol, Ranking ranking, Optional<RankingEncoding> twin) {
     this.protocol = protocol;
+    this.twin = twin;
     this.circuit = protocol.circuit();
     this.ranking = ranking;
     for (DecisionTable voter : ranking.voters()) {
@@ -105,6 +114,7 @@ final class RankingEncoding {
     if (known == null) {
       known = encode();
       first = known;
+      twin.ifPresent(this::leadsAsIn);
     }
     return known;
   }
@@ -147,5 +157,51 @@ final class RankingEncoding {
           leads,
           available(other.name()));
     }
+  }
+
+  /**
+   * Tells the solver what it would else have to find out from the sums: where one option leads here
+   * and another there, some vote about one of the two is not the same.
+   */
+  private void leadsAsIn(RankingEncoding other) {
+    Map<String, Integer> unlike = new HashMap<>();
+    ranking.options().forEach(option -> unlike.put(option.name(), unlike(option.name(), other)));
+    for (Leaf here : first().leaves()) {
+      for (Leaf there : other.first().leaves()) {
+        if (!here.values().equals(there.values())) {
+          List<Integer> either = new ArrayList<>(List.of(-here.literal(), -there.literal()));
+          Stream.of(here, there)
+              .flatMap(leaf -> leaf.values().single().stream())
+              .forEach(option -> either.add(unlike.getOrDefault(option.plain(), circuit.yes())));
+          circuit.demandAny(either);
+        }
+      }
+    }
+  }
+
+  /** Holds when some vote about the option speaks in one of the two protocols only. */
+  private int unlike(String option, RankingEncoding other) {
+    Set<Vote> about = new LinkedHashSet<>(voices.keySet());
+    about.addAll(other.voices.keySet());
+    List<Integer> unlike = new ArrayList<>();
+    for (Vote vote : about) {
+      if (vote.option().equals(option)) {
+        List<Integer> here = new ArrayList<>(voices.getOrDefault(vote, List.of()));
+        List<Integer> there = new ArrayList<>(other.voices.getOrDefault(vote, List.of()));
+        // Taken out one for one, since each of several rows that cast one vote counts.
+        for (Integer shared : List.copyOf(here)) {
+          if (there.remove(shared)) {
+            here.remove(shared);
+          }
+        }
+        for (int i = 0; i < Math.max(here.size(), there.size()); i++) {
+          int one = i < here.size() ? here.get(i) : circuit.no();
+          int two = i < there.size() ? there.get(i) : circuit.no();
+          unlike.add(circuit.and(one, -two));
+          unlike.add(circuit.and(-one, two));
+        }
+      }
+    }
+    return circuit.or(unlike);
   }
 }

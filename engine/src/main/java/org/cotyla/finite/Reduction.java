@@ -8,41 +8,40 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import org.cotyla.finding.Datum;
 import org.cotyla.finding.Findings;
 import org.cotyla.name.Names;
 import org.cotyla.value.PossibleValues;
-import org.cotyla.value.Truth;
 
 /** Takes findings away, first many at once, and at last each that is left by itself. */
 final class Reduction {
-  private final Claim claim;
-  private final Function<List<Map<String, PossibleValues>>, Answer.Found> run;
-  private Answer.Found smallest;
+
+  private final Predicate<List<Map<String, PossibleValues>>> bearsOut;
   private final boolean isOpen;
   private final Cone cone;
   private List<Map<String, PossibleValues>> stated;
 
   /**
    * @param found a case that bears the claim out
+   * @param isOpen whether it does so only as far as it leaves the claim open
    * @param cone what the claim can hang on
-   * @param run what each protocol answers, by the findings that are stated for it
+   * @param bearsOut whether the claim is true of the case, by the findings that are stated for each
+   *     protocol
    */
   Reduction(
       Answer.Found found,
-      Claim claim,
+      boolean isOpen,
       Cone cone,
-      Function<List<Map<String, PossibleValues>>, Answer.Found> run) {
-    this.smallest = found;
+      Predicate<List<Map<String, PossibleValues>>> bearsOut) {
     this.stated = found.answers().stream().map(answer -> single(answer.findings())).toList();
-    this.claim = claim;
-    this.isOpen = claim.truth(found.answers()) == Truth.OPEN;
+    this.isOpen = isOpen;
     this.cone = cone;
-    this.run = run;
+    this.bearsOut = bearsOut;
   }
 
-  Answer.Found smallest() {
+  /** The findings that are left, by the keys of their fields, for each protocol. */
+  List<Map<String, PossibleValues>> smallest() {
     Set<String> alike = new LinkedHashSet<>();
     stated.forEach(side -> alike.addAll(side.keySet()));
     alike.removeIf(
@@ -57,7 +56,7 @@ final class Reduction {
         without(List.of(key));
       }
     }
-    return smallest;
+    return stated;
   }
 
   private void takeAway(List<String> keys) {
@@ -75,17 +74,11 @@ final class Reduction {
       less.keySet().removeAll(keys);
       fewer.add(less);
     }
-    Answer.Found without = run.apply(fewer);
-    boolean same =
-        isOpen
-            ? keys.stream().noneMatch(cone::hangsOn)
-            : claim.truth(without.answers()) == Truth.TRUE;
-    if (!same) {
-      return false;
+    boolean same = isOpen ? keys.stream().noneMatch(cone::hangsOn) : bearsOut.test(fewer);
+    if (same) {
+      stated = fewer;
     }
-    stated = fewer;
-    smallest = without;
-    return true;
+    return same;
   }
 
   private static Map<String, PossibleValues> single(Findings findings) {

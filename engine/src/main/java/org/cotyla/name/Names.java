@@ -16,15 +16,31 @@ public final class Names {
   public static String key(String name) {
     StringBuilder key = new StringBuilder(name.length());
     // Only what is not ASCII can have marks to part with, and most names are ASCII.
-    boolean plain = name.chars().allMatch(c -> c < 128);
+    boolean plain = isPlain(name);
     String parts = plain ? name : Normalizer.normalize(name, Normalizer.Form.NFD);
     for (int i = 0; i < parts.length(); i++) {
       char c = parts.charAt(i);
-      if (!isSeparator(c) && Character.getType(c) != Character.NON_SPACING_MARK) {
+      if (isSmallLetter(c)) {
+        key.append(c);
+      } else if (!isSeparator(c) && Character.getType(c) != Character.NON_SPACING_MARK) {
         key.append(isApostrophe(c) ? '\'' : folded(c));
       }
     }
     return key.toString();
+  }
+
+  private static boolean isPlain(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      if (name.charAt(i) >= 128) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What stays as it is in any case; most letters of most names are so. */
+  private static boolean isSmallLetter(char c) {
+    return c >= 'a' && c <= 'z';
   }
 
   /** Letter by letter, since a whole word's capitals change with their place in it. */

@@ -75,7 +75,8 @@ public sealed interface Value extends Comparable<Value> {
 
     @Override
     public int hashCode() {
-      return number.stripTrailingZeros().hashCode();
+      // Numbers of one quantity have one double, and it is had without a division.
+      return Double.hashCode(number.doubleValue());
     }
   }
 

@@ -19,10 +19,14 @@ public final class ValueSet {
   private final List<Interval> parts;
   private final @Nullable Value single;
 
+  /** Sets are compared again and again. */
+  private final int hash;
+
   private ValueSet(ValueType type, List<Interval> parts) {
     this.type = type;
     this.parts = List.copyOf(parts);
     this.single = parts.size() == 1 && parts.get(0).isPoint() ? parts.get(0).low() : null;
+    this.hash = 31 * type.ordinal() + this.parts.hashCode();
   }
 
   public static ValueSet of(Value value) {
@@ -235,12 +239,16 @@ public final class ValueSet {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof ValueSet that && type == that.type && parts.equals(that.parts);
+    return this == other
+        || (other instanceof ValueSet that
+            && hash == that.hash
+            && type == that.type
+            && parts.equals(that.parts));
   }
 
   @Override
   public int hashCode() {
-    return 31 * type.hashCode() + parts.hashCode();
+    return hash;
   }
 
   @Override
