@@ -2,10 +2,12 @@ package org.cotyla.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.cotyla.cli.text.ComparisonAnswer;
 import org.cotyla.compare.Impact;
+import org.cotyla.compare.ImpactRun;
 import org.cotyla.compare.ProtocolComparison;
 import org.cotyla.compare.ProtocolComparison.Meaning;
 import org.cotyla.evaluate.Engine;
@@ -72,17 +74,28 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Engine before = Engine.of(HouseProtocol.read(oldFile, Optional.empty())).remembering();
     Engine after = Engine.of(HouseProtocol.read(newFile, Optional.empty())).remembering();
-    PastCases cases = PastCases.of(library, terminal, before.protocol(), after.protocol());
-    Optional<Impact> impact = cases.run(before, after);
-    ProtocolComparison comparison =
-        ProtocolComparison.of(before, after, Effort.usual(), cases.changed());
-    terminal
-        .out()
-        .print(
-            answer.asJson()
-                ? ComparisonJson.write(comparison, impact)
-                : new ComparisonAnswer(answer.width(), answer.style(terminal))
-                    .write(comparison, impact, cases.name(), cases.remarks()));
+    try (PastCases cases = PastCases.open(library, terminal, before.protocol(), after.protocol());
+        Beside<Optional<ImpactRun>> past =
+            Beside.start("past cases", () -> cases.run(before, after, terminal))) {
+      ProtocolComparison comparison =
+          ProtocolComparison.of(
+              before,
+              after,
+              Effort.usual(),
+              () -> past.result().map(ImpactRun::examples).orElse(List.of()));
+      Optional<Impact> impact = past.result().map(ImpactRun::impact);
+      terminal
+          .out()
+          .print(
+              answer.asJson()
+                  ? ComparisonJson.write(comparison, impact)
+                  : new ComparisonAnswer(answer.width(), answer.style(terminal))
+                      .write(comparison, impact, cases.name(), cases.remarks()));
+      return exitCode(comparison);
+    }
+  }
+
+  private int exitCode(ProtocolComparison comparison) {
     boolean differs = comparison.meaning() != Meaning.SAME;
     return failOnDifference && differs ? Main.FAULTS : Main.DONE;
   }

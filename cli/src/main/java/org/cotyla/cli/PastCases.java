@@ -1,18 +1,19 @@
 package org.cotyla.cli;
 
+import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
-import org.cotyla.compare.Impact;
+import java.util.OptionalInt;
 import org.cotyla.compare.ImpactRun;
 import org.cotyla.compare.PastCase;
 import org.cotyla.evaluate.Engine;
-import org.cotyla.finite.Answer;
 import org.cotyla.issue.Issue;
 import org.cotyla.library.CaseFolder;
 import org.cotyla.library.CaseTable;
@@ -20,24 +21,36 @@ import org.cotyla.protocol.Protocol;
 import org.jspecify.annotations.Nullable;
 
 /** The library of past cases of a run: a folder, a table, or the cases that ship. */
-final class PastCases {
+final class PastCases implements Closeable {
 
   private static final int THREADS = 2;
   private static final Path SHIPPED = Path.of("test-cases", "cases");
 
-  private final Optional<Path> place;
-  private final Terminal terminal;
-  private final List<Protocol> protocols;
-  private List<Answer.Found> changed = List.of();
-  private List<Issue> remarks = List.of();
+  private final String name;
+  private final List<Issue> remarks;
+  private final Iterator<PastCase> cases;
+  private final OptionalInt size;
+  private final Closeable file;
 
-  private PastCases(Optional<Path> place, Terminal terminal, List<Protocol> protocols) {
-    this.place = place;
-    this.terminal = terminal;
-    this.protocols = protocols;
+  private PastCases(
+      String name,
+      List<Issue> remarks,
+      Iterator<PastCase> cases,
+      OptionalInt size,
+      Closeable file) {
+    this.name = name;
+    this.remarks = remarks;
+    this.cases = cases;
+    this.size = size;
+    this.file = file;
   }
 
-  static PastCases of(@Nullable Path named, Terminal terminal, Protocol before, Protocol after) {
+  /**
+   * The library that is named, else the cases that ship, else none. Its cases are read when they
+   * are run.
+   */
+  static PastCases open(@Nullable Path named, Terminal terminal, Protocol before, Protocol after)
+      throws IOException {
     Optional<Path> place =
         Optional.ofNullable(named)
             .or(
@@ -47,14 +60,32 @@ final class PastCases {
                         .map(folder -> folder.resolve(SHIPPED))
                         .filter(Files::isDirectory));
     if (named != null && !Files.isReadable(named)) {
-      throw FileProblem.reading(named, new java.nio.file.NoSuchFileException(named.toString()));
+      throw FileProblem.reading(named, new NoSuchFileException(named.toString()));
     }
-    return new PastCases(place, terminal, List.of(after, before));
+    if (place.isEmpty()) {
+      return new PastCases("", List.of(), Collections.emptyIterator(), OptionalInt.of(0), () -> {});
+    }
+    try {
+      return open(place.get(), List.of(after, before));
+    } catch (FileSystemException unreadable) {
+      throw FileProblem.reading(place.get(), unreadable);
+    }
   }
 
-  /** What to call the library. */
+  private static PastCases open(Path path, List<Protocol> protocols) throws IOException {
+    String name = String.valueOf(path.getFileName());
+    if (Files.isDirectory(path)) {
+      CaseFolder folder = CaseFolder.of(path);
+      OptionalInt size = OptionalInt.of(folder.size());
+      return new PastCases(name, List.of(), folder.cases(), size, () -> {});
+    }
+    CaseTable table = CaseTable.of(name, Files.newInputStream(path), protocols);
+    return new PastCases(name, table.remarks(), table.cases(), OptionalInt.empty(), table);
+  }
+
+  /** What to call the library; empty when there is none. */
   String name() {
-    return place.map(path -> String.valueOf(path.getFileName())).orElse("");
+    return name;
   }
 
   /** What is to be said of how it was read. */
@@ -62,35 +93,24 @@ final class PastCases {
     return remarks;
   }
 
-  Optional<Impact> run(Engine before, Engine after) throws IOException {
-    if (place.isEmpty()) {
+  /** Runs its cases once; nothing when there is no library. */
+  Optional<ImpactRun> run(Engine before, Engine after, Terminal terminal) {
+    if (name.isEmpty()) {
       return Optional.empty();
     }
-    Path path = place.get();
     try (ProgressBar bar = ProgressBar.on(terminal, "past cases")) {
-      if (Files.isDirectory(path)) {
-        CaseFolder folder = CaseFolder.of(path);
-        int size = folder.size();
-        return Optional.of(run(before, after, folder.cases(), done -> bar.at(done, size)));
-      }
-      try (InputStream in = Files.newInputStream(path);
-          CaseTable table = CaseTable.of(String.valueOf(path.getFileName()), in, protocols)) {
-        remarks = table.remarks();
-        return Optional.of(run(before, after, table.cases(), bar::at));
-      }
-    } catch (java.nio.file.FileSystemException unreadable) {
-      throw FileProblem.reading(path, unreadable);
+      return Optional.of(
+          ImpactRun.of(
+              before,
+              after,
+              cases,
+              THREADS,
+              done -> size.ifPresentOrElse(all -> bar.at(done, all), () -> bar.at(done))));
     }
   }
 
-  /** Some of the cases that change, with both answers. */
-  List<Answer.Found> changed() {
-    return changed;
-  }
-
-  private Impact run(Engine before, Engine after, Iterator<PastCase> cases, IntConsumer done) {
-    ImpactRun run = ImpactRun.of(before, after, cases, THREADS, done);
-    changed = run.examples();
-    return run.impact();
+  @Override
+  public void close() throws IOException {
+    file.close();
   }
 }

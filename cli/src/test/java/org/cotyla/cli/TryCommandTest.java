@@ -66,7 +66,7 @@ class TryCommandTest {
     assertThat(run.code()).isEqualTo(Main.FAULTS);
     assertThat(run.out())
         .contains("x Cases: Just short of the migration line")
-        .contains("* defect class: expected 2B, got 3A; by DC-12 at Defect class!A19");
+        .contains("* Cases!L5: defect class: expected 2B, got 3A; by DC-12 at Defect class!A19");
   }
 
   @Test
@@ -89,7 +89,8 @@ class TryCommandTest {
 
     assertThat(schemaErrors(run.out())).isEmpty();
     assertThat(schemaErrors(run.out().replaceFirst("\"expected\"", "\"other\""))).isNotEmpty();
-    assertThat(run.out()).contains("\"outcome\": \"failed\"", "\"row\": \"DC-12\"");
+    assertThat(run.out())
+        .contains("\"outcome\": \"failed\"", "\"expectedAt\": \"Cases!L5\"", "\"row\": \"DC-12\"");
     assertThat(Run.of("try", draft.toString(), "--no-library", "--format", "json").out())
         .isEqualTo(run.out());
   }

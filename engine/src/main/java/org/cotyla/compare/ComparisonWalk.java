@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.cotyla.compare.UnsteadyNames.Unsteady;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.Symbol;
@@ -44,17 +45,28 @@ final class ComparisonWalk {
   private final UnsteadyNames unsteady;
   private final Map<DecisionTable, DecisionComparison> decisions = new IdentityHashMap<>();
   private final Map<Ranking, RankingComparison> rankings = new IdentityHashMap<>();
+  private final Supplier<List<Answer.Found>> knownLate;
+  private final Map<DecisionTable, DecisionSearch> open = new IdentityHashMap<>();
+  private final Map<Ranking, RankingSearch> openRankings = new IdentityHashMap<>();
   private final List<Questions> asked = new ArrayList<>();
   private final Samples samples;
   private final SameNames same;
   private final WrittenAlike written;
 
   /**
+   * @param known cases that differ, in which a difference is looked for before any search
+   * @param knownLate cases that differ, in which is looked for what the search left open
    * @param onlyEdits whether it is enough to know of each edited decision that it differs, and
    *     nothing need be known of what only follows
    */
   ComparisonWalk(
-      Engine before, Engine after, Effort effort, List<Answer.Found> known, boolean onlyEdits) {
+      Engine before,
+      Engine after,
+      Effort effort,
+      List<Answer.Found> known,
+      Supplier<List<Answer.Found>> knownLate,
+      boolean onlyEdits) {
+    this.knownLate = knownLate;
     this.onlyEdits = onlyEdits;
     Map<String, ValueSet> shared = shared(before.protocol(), after.protocol());
     this.old = Side.of(0, before, shared);
@@ -93,6 +105,7 @@ final class ComparisonWalk {
         ranking(ranking);
       }
     }
+    lookInLate();
     List<DecisionComparison> all = new ArrayList<>();
     young
         .protocol()
@@ -114,7 +127,20 @@ final class ComparisonWalk {
         Edits.between(old, young, pairs),
         all,
         ranked,
-        List.copyOf(torn));
+        List.copyOf(torn),
+        RowIds.between(old.protocol(), young.protocol(), pairs));
+  }
+
+  /** Waits for the late cases only where the search left something open that they may show. */
+  private void lookInLate() {
+    if (open.isEmpty() && openRankings.isEmpty()) {
+      return;
+    }
+    List<Answer.Found> cases = knownLate.get();
+    open.forEach(
+        (table, search) -> search.seenIn(cases).ifPresent(found -> decisions.put(table, found)));
+    openRankings.forEach(
+        (ranking, search) -> search.seenIn(cases).ifPresent(found -> rankings.put(ranking, found)));
   }
 
   /** What a case states, and means the same to both, has one value. */
@@ -214,6 +240,9 @@ final class ComparisonWalk {
         Contradictions.of(before, old).isEmpty() && Contradictions.of(after, young).isEmpty();
     if (found.verdict().isSame() && neverTorn && questions.contradictions().isEmpty()) {
       same.addProven(after);
+    }
+    if (found.verdict() == Verdict.UNDECIDED && !edited) {
+      open.put(after, search);
     }
     found.regions().forEach(region -> samples.add(region.example()));
     return found;
@@ -316,6 +345,9 @@ final class ComparisonWalk {
     }
     Questions questions = questions(effortDownstream());
     RankingComparison found = search.run(questions, cases);
+    if (found.first() == Verdict.UNDECIDED) {
+      openRankings.put(after, search);
+    }
     if (found.first().isSame() && questions.contradictions().isEmpty()) {
       same.addProven(after);
     }

@@ -1,10 +1,12 @@
 package org.cotyla.compare;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.finite.Answer;
 import org.cotyla.finite.Effort;
 import org.cotyla.identity.ProtocolDigest;
+import org.cotyla.issue.Issue;
 import org.cotyla.protocol.Protocol;
 
 /**
@@ -16,6 +18,8 @@ import org.cotyla.protocol.Protocol;
  * @param decisions every decision, in the order of the new workbook, then those that are gone
  * @param rankings every ranking of the new protocol
  * @param contradictions decisions that contradict themselves in cases that had to be left out
+ * @param rowIds ids of rows that no longer mean what they meant in records of old plans: gone and
+ *     not retired, or of another decision
  */
 public record ProtocolComparison(
     Protocol before,
@@ -23,7 +27,8 @@ public record ProtocolComparison(
     List<Edit> edits,
     List<DecisionComparison> decisions,
     List<RankingComparison> rankings,
-    List<String> contradictions) {
+    List<String> contradictions,
+    List<Issue> rowIds) {
 
   /** What is known of the whole. */
   public enum Meaning {
@@ -49,22 +54,25 @@ public record ProtocolComparison(
     decisions = List.copyOf(decisions);
     rankings = List.copyOf(rankings);
     contradictions = List.copyOf(contradictions);
+    rowIds = List.copyOf(rowIds);
   }
 
   /** Compares two protocols over every case that both take. */
   public static ProtocolComparison of(Engine before, Engine after, Effort effort) {
-    return of(before, after, effort, List.of());
+    return of(before, after, effort, List::of);
   }
 
   /**
-   * The same, where some cases are known on which the two differ, such as past cases; what follows
-   * from an edit is looked for in them first.
+   * The same, where cases may be known by its end in which the two differ, such as past cases. What
+   * follows from an edit and was not decided by the search is looked for in them.
    *
-   * @param known the cases with the answers of the old and the new protocol
+   * @param known asked for once, when the search is done and left something open: such cases, with
+   *     the answers of the old and the new protocol
    */
   public static ProtocolComparison of(
-      Engine before, Engine after, Effort effort, List<Answer.Found> known) {
-    return new ComparisonWalk(before.remembering(), after.remembering(), effort, known, false)
+      Engine before, Engine after, Effort effort, Supplier<List<Answer.Found>> known) {
+    return new ComparisonWalk(
+            before.remembering(), after.remembering(), effort, List.of(), known, false)
         .run();
   }
 
@@ -78,7 +86,9 @@ public record ProtocolComparison(
    */
   public static ProtocolComparison ofEdits(
       Engine before, Engine after, Effort effort, List<Answer.Found> known) {
-    return new ComparisonWalk(before.remembering(), after.remembering(), effort, known, true).run();
+    return new ComparisonWalk(
+            before.remembering(), after.remembering(), effort, known, List::of, true)
+        .run();
   }
 
   public String digestBefore() {

@@ -20,6 +20,7 @@ import org.cotyla.value.ValueType;
 public final class RegionWords {
 
   private static final int LONGEST_LIST = 6;
+  private static final String ANY = "any value";
 
   private final Map<String, String> units = new HashMap<>();
   private final Map<String, ValueSet> allowed = new HashMap<>();
@@ -43,7 +44,8 @@ public final class RegionWords {
 
   /** One name with what it can be. */
   public String plain(Symbol symbol, PossibleValues values) {
-    return symbol.name() + " " + values(symbol, values);
+    String words = values(symbol, values);
+    return symbol.name() + (words.startsWith(ANY) ? " with " : " ") + words;
   }
 
   /** What a name can be, with its unit. */
@@ -65,7 +67,7 @@ public final class RegionWords {
           : list(symbol, values);
     }
     if (values.containsAll(all)) {
-      return "anything";
+      return ANY;
     }
     return joined(values.parts().stream().map(part -> stretch(part, all, symbol)).toList(), " or ");
   }
@@ -104,7 +106,7 @@ public final class RegionWords {
     String from = low == null ? "" : (part.lowIncluded() ? "from " : "above ") + low.plain();
     String to = high == null ? "" : (part.highIncluded() ? "up to " : "below ") + high.plain();
     if (fromStart && toEnd) {
-      return "anything";
+      return ANY;
     }
     String words = fromStart ? to : toEnd ? from : from + " " + to;
     return words + unit(symbol);

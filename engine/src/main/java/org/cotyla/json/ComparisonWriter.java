@@ -17,6 +17,7 @@ import org.cotyla.finding.Datum.Knowledge;
 import org.cotyla.finding.Findings;
 import org.cotyla.identity.EngineVersion;
 import org.cotyla.issue.CellRef;
+import org.cotyla.issue.Issue;
 import org.cotyla.protocol.About;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.value.Value;
@@ -54,6 +55,11 @@ final class ComparisonWriter {
     }
     json.writeEndArray();
     strings("contradictions", comparison.contradictions());
+    json.writeArrayFieldStart("rowIds");
+    for (Issue issue : comparison.rowIds()) {
+      rowId(issue);
+    }
+    json.writeEndArray();
     if (impact.isPresent()) {
       new ImpactWriter(json).write(impact.get());
     }
@@ -80,6 +86,17 @@ final class ComparisonWriter {
     json.writeStringField("now", edit.now());
     cell("cellBefore", edit.before());
     cell("cellAfter", edit.after());
+    json.writeEndObject();
+  }
+
+  private void rowId(Issue issue) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("code", issue.code());
+    json.writeStringField("place", issue.place().plain());
+    json.writeStringField("message", issue.message());
+    if (issue.help().isPresent()) {
+      json.writeStringField("help", issue.help().get());
+    }
     json.writeEndObject();
   }
 

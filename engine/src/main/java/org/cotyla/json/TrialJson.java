@@ -88,6 +88,9 @@ public final class TrialJson {
       json.writeStringField("about", difference.about());
       json.writeStringField("expected", difference.expected());
       json.writeStringField("got", difference.got());
+      if (difference.expectedAt().isPresent()) {
+        json.writeStringField("expectedAt", difference.expectedAt().get().plain());
+      }
       json.writeArrayFieldStart("rows");
       for (Row row : difference.rows()) {
         json.writeStartObject();

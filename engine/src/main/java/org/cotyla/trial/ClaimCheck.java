@@ -42,7 +42,14 @@ public final class ClaimCheck {
             fault ->
                 check.add(
                     fault.decision(), "no contradiction", fault.message() + " " + fault.code()));
-    claims.forEach(check::hold);
+    for (Claim claim : claims) {
+      int known = check.differences.size();
+      check.hold(claim);
+      check
+          .differences
+          .subList(known, check.differences.size())
+          .replaceAll(difference -> difference.expectedAt(claim.at()));
+    }
     return check.differences;
   }
 

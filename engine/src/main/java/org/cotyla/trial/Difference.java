@@ -1,7 +1,9 @@
 package org.cotyla.trial;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cotyla.issue.CellRef;
 import org.cotyla.protocol.Row;
 
 /**
@@ -11,8 +13,10 @@ import org.cotyla.protocol.Row;
  * @param expected what it should be
  * @param got what it is
  * @param rows the rows that decided what it is
+ * @param expectedAt the cell that says what it should be, when it stands in a workbook
  */
-public record Difference(String about, String expected, String got, List<Row> rows) {
+public record Difference(
+    String about, String expected, String got, List<Row> rows, Optional<CellRef> expectedAt) {
 
   private static final int MOST_ROWS = 6;
 
@@ -20,13 +24,22 @@ public record Difference(String about, String expected, String got, List<Row> ro
     rows = List.copyOf(rows);
   }
 
+  Difference(String about, String expected, String got, List<Row> rows) {
+    this(about, expected, got, rows, Optional.empty());
+  }
+
   static Difference of(String about, String expected, String got) {
     return new Difference(about, expected, got, List.of());
   }
 
-  /** The difference in one sentence, with the rows that decided and their cells. */
+  Difference expectedAt(Optional<CellRef> cell) {
+    return new Difference(about, expected, got, rows, cell);
+  }
+
+  /** The difference in one sentence, with its cell, and the rows that decided and theirs. */
   public String plain() {
-    String line = about + ": expected " + expected + ", got " + got;
+    String place = expectedAt.map(cell -> cell.plain() + ": ").orElse("");
+    String line = place + about + ": expected " + expected + ", got " + got;
     if (rows.isEmpty()) {
       return line;
     }

@@ -58,7 +58,9 @@ public record Trial(String suite, String name, Case given, String because, List<
     Case given = new Case(written.name(), written.stage(), findings, written.stageAt());
     List<Claim> claims =
         written.expected().stream()
-            .map(expected -> new Claim(expected.about(), expected.values()))
+            .map(
+                expected ->
+                    new Claim(expected.about(), expected.values(), Optional.of(expected.at())))
             .toList();
     return new Trial(written.at().sheet(), written.name(), given, written.because(), claims);
   }

@@ -118,8 +118,8 @@ class ProtocolCheckTest {
             .cell(0, 2, 1, "> depth");
     check(draft)
         .says(
-            "warning K101 Class!B1: no row for some cases of width anything and grade low",
-            "warning K101 Class!B1: no row for some cases of width anything and grade high",
+            "warning K101 Class!B1: no row for some cases of width with any value and grade low",
+            "warning K101 Class!B1: no row for some cases of width with any value and grade high",
             "warning K101 Load!B1: no row for class C or nothing");
   }
 

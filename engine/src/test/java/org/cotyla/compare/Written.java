@@ -26,6 +26,7 @@ public final class Written {
   private final List<Line> fields = new ArrayList<>();
   private final List<Line> options = new ArrayList<>();
   private final List<Line> calculations = new ArrayList<>();
+  private final List<Line> changes = new ArrayList<>();
   private final List<DecisionDraft> decisions = new ArrayList<>();
 
   public Written given(String name, String type, String allowed) {
@@ -58,6 +59,13 @@ public final class Written {
   public Written calculation(String name, String expression) {
     String cells = "%s|%s|-|Meaning.|S".formatted(name, expression);
     calculations.add(line("Calculations", calculations.size(), Headings.CALCULATIONS, cells));
+    return this;
+  }
+
+  /** A change that took rows of these ids away. */
+  public Written retiring(String ids) {
+    String cells = "1.0.0|2026-01-01|lead|A row went.|No use.|" + ids;
+    changes.add(line("Changes", changes.size(), Headings.CHANGES, cells));
     return this;
   }
 
@@ -123,7 +131,7 @@ public final class Written {
                 options,
                 calculations,
                 List.of(source),
-                List.of(),
+                changes,
                 decisions),
             issues)
         .map(Engine::of)

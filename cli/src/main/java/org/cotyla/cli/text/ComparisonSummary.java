@@ -38,6 +38,15 @@ final class ComparisonSummary {
     }
     undecided(comparison);
     proven(comparison);
+    int ids = comparison.rowIds().size();
+    if (ids > 0) {
+      page.marked(
+          2,
+          Mark.WARNING,
+          Words.count(ids, "row id is", "row ids are")
+              + " not what records of old plans mean by "
+              + (ids == 1 ? "it" : "them"));
+    }
     impact.ifPresent(
         found ->
             page.paragraph(

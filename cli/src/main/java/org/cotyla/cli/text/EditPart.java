@@ -6,6 +6,7 @@ import org.cotyla.compare.Edit;
 import org.cotyla.compare.Edit.Kind;
 import org.cotyla.compare.ProtocolComparison;
 import org.cotyla.issue.CellRef;
+import org.cotyla.issue.Issue;
 
 /** What was edited, each at its cell; reasons and sources on their own. */
 final class EditPart {
@@ -25,6 +26,21 @@ final class EditPart {
     List<Edit> reasons =
         comparison.edits().stream().filter(edit -> edit.kind() == Kind.REASON_ONLY).toList();
     list("Reason or description only", reasons);
+    rowIds(comparison.rowIds());
+  }
+
+  private void rowIds(List<Issue> issues) {
+    if (issues.isEmpty()) {
+      return;
+    }
+    page.heading("Ids of rows");
+    for (Issue issue : issues.subList(0, Math.min(issues.size(), MOST))) {
+      String help = issue.help().map(advice -> "; " + advice).orElse("");
+      page.marked(2, Mark.WARNING, issue.message() + " (" + issue.place().plain() + ")" + help);
+    }
+    if (issues.size() > MOST) {
+      page.paragraph(2, "and " + (issues.size() - MOST) + " more (see --format json)");
+    }
   }
 
   private void list(String heading, List<Edit> edits) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.cotyla.compare.DecisionComparison;
+import org.cotyla.compare.PastCase;
 import org.cotyla.compare.ProtocolComparison;
 import org.cotyla.compare.RankingComparison;
 import org.cotyla.draft.ProtocolDraft;
@@ -39,6 +40,7 @@ class RedefinedLawsTest {
 
   private static final int PROTOCOLS = 60;
   private static final int CASES = 80;
+  private static final int PAST_CASES = 40;
   private static final Effort EFFORT = new Effort(5_000, 60, 8);
 
   @ParameterizedTest(name = "{0}")
@@ -60,6 +62,43 @@ class RedefinedLawsTest {
     }
     assertThat(compiled).isGreaterThan(4);
     assertThat(same).isGreaterThan(100);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @EnumSource
+  @DisplayName("finds in past cases what the two whole answers to each of them differ in")
+  void pastCases(Redefined.Sort sort) {
+    int compiled = 0;
+    int changed = 0;
+    for (long seed = 0; seed < PROTOCOLS; seed++) {
+      ProtocolDraft draft = RandomProtocol.sheets(seed).draft();
+      Optional<Protocol> old = Edited.compile(draft);
+      Optional<Protocol> young = new Redefined(draft, seed).with(sort).flatMap(Edited::compile);
+      if (old.isPresent() && young.isPresent()) {
+        compiled++;
+        Engine before = Engine.of(old.get());
+        Engine after = Engine.of(young.get());
+        List<PastCase> cases = pastCases(before, after, new Random(seed));
+        changed += PastCasesAgreement.check(before, after, cases, sort + " " + seed);
+      }
+    }
+    assertThat(compiled).isGreaterThan(4);
+    assertThat(changed).isPositive();
+  }
+
+  /** Cases as either protocol takes them, half of them with much left out. */
+  private static List<PastCase> pastCases(Engine before, Engine after, Random random) {
+    List<PastCase> past = new ArrayList<>();
+    for (int i = 0; i < PAST_CASES; i++) {
+      Case whole = cases(before, after, random).get(i % 2);
+      List<Case.Finding> findings = new ArrayList<>(whole.findings());
+      if (random.nextBoolean()) {
+        findings.removeIf(finding -> random.nextInt(3) == 0);
+      }
+      Case given = new Case(whole.title(), whole.stage(), findings, whole.stagePlace());
+      past.add(PastCase.of("case " + i, given));
+    }
+    return past;
   }
 
   /** How many verdicts of sameness were held against a case. */

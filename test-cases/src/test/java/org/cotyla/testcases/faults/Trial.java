@@ -33,6 +33,7 @@ final class Trial {
 
   private final Engine before = House.engine();
   private final KnownCases known = new KnownCases(before);
+  private final PastCasesRun pastCases = new PastCasesRun(before);
 
   /**
    * @param told how it was told
@@ -52,6 +53,7 @@ final class Trial {
       assertThat(refused.issues()).as(fault).isNotEmpty();
       return Outcome.of(Told.REFUSED);
     }
+    pastCases.agree(after, fault);
     ProtocolComparison comparison =
         ProtocolComparison.ofEdits(before, after, EFFORT, known.differing(after));
     Optional<DecisionComparison> differing =

@@ -22,6 +22,9 @@ public final class House {
   private static final Path WORKBOOK =
       Path.of(System.getProperty("cotyla.home", ".."), "rules", "acetabular-revision.xlsx");
 
+  private static final Path CASES =
+      Path.of(System.getProperty("cotyla.home", ".."), "test-cases", "cases");
+
   private House() {}
 
   /** Read once for all checks of a run. */
@@ -31,6 +34,11 @@ public final class House {
 
   public static Engine engine() {
     return Held.ENGINE;
+  }
+
+  /** The folder of cases that ship. */
+  public static Path cases() {
+    return CASES;
   }
 
   /** The workbook as it stands in the project. */
