@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.finite.Answer;
@@ -71,7 +72,7 @@ final class DecisionSearch {
       return verdict(Verdict.INCOMPARABLE, aspects.refusal().get());
     }
     List<OpenAspect> open = aspects.all().stream().map(OpenAspect::new).toList();
-    List<Region> regions = new ArrayList<>();
+    List<PendingRegion> regions = new ArrayList<>();
     Optional<String> note = Optional.empty();
     int misses = 0;
     boolean more = false;
@@ -104,15 +105,16 @@ final class DecisionSearch {
         more = true;
         break;
       }
-      Region region = region(questions, difference, found);
+      PendingRegion region = region(questions, difference, found);
       regions.add(region);
       if (!regionsWanted) {
         more = edited;
         break;
       }
-      seen.get().aspect().blocked.add(block(region));
+      seen.get().aspect().blocked.add(region.cases());
     }
-    return result(ReplacedEntries.merged(regions), more, note);
+    return result(
+        ReplacedEntries.merged(regions.stream().map(PendingRegion::await).toList()), more, note);
   }
 
   private DecisionComparison result(List<Region> regions, boolean more, Optional<String> note) {
@@ -198,27 +200,20 @@ final class DecisionSearch {
     return answer.decisions().stream().filter(one -> one.table() == table).findFirst();
   }
 
-  private Region region(Questions questions, Difference difference, Answer.Found found) {
+  private PendingRegion region(Questions questions, Difference difference, Answer.Found found) {
     if (!regionsWanted) {
-      return new Region(List.of(), false, difference, found);
+      return new PendingRegion(
+          List.of(), false, difference, CompletableFuture.completedFuture(found));
     }
     List<Input> inputs = Input.of(before, after, old, young);
     WidestBox.Found box = WidestBox.around(questions, inputs, found.answers(), difference.claim());
     List<Claim> example = new ArrayList<>();
     box.conditions().forEach(condition -> example.add(condition.claim()));
     example.add(difference.claim());
-    return new Region(
+    return new PendingRegion(
         box.conditions(),
         box.whole(),
         difference,
-        questions.smallest(found, new Claim.All(example)));
-  }
-
-  /** The cases that the region speaks of. */
-  private static Claim block(Region region) {
-    List<Claim> all = new ArrayList<>();
-    region.conditions().forEach(condition -> all.add(condition.claim()));
-    all.add(region.difference().claim());
-    return new Claim.All(all);
+        CompletableFuture.supplyAsync(questions.smallest(found, new Claim.All(example))));
   }
 }

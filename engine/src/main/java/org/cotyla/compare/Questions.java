@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.cotyla.evaluate.DecisionResult;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.evaluate.Recommendation;
@@ -59,11 +60,17 @@ final class Questions {
     return search.rulesOut(where(claim));
   }
 
-  /** The same with as few findings as bear the claim out. */
-  Answer.Found smallest(Answer.Found found, Claim claim) {
-    Answer.Found smallest = search.smallest(found, claim);
-    // Where rows contradict each other the search lets the claim hang on what is left open.
-    return claim.truth(smallest.answers()) == Truth.TRUE ? smallest : found;
+  /**
+   * The same with as few findings as bear the claim out. It is worked out when it is asked for,
+   * which may be on another thread.
+   */
+  Supplier<Answer.Found> smallest(Answer.Found found, Claim claim) {
+    Supplier<Answer.Found> smallest = search.smallestLater(found, claim);
+    return () -> {
+      Answer.Found fewest = smallest.get();
+      // Where rows contradict each other the search lets the claim hang on what is left open.
+      return claim.truth(fewest.answers()) == Truth.TRUE ? fewest : found;
+    };
   }
 
   /** The decisions that contradict themselves in cases that were left out. */

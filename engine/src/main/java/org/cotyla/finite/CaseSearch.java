@@ -9,13 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
-import org.cotyla.evaluate.Evaluation;
-import org.cotyla.evaluate.Nearby;
 import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
-import org.cotyla.finding.Findings;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
 import org.cotyla.value.Interval;
@@ -40,14 +38,17 @@ public final class CaseSearch {
   private final Circuit circuit;
   private final List<Needs> needs = new ArrayList<>();
   private final Effort effort;
+  private final CaseRuns runs;
 
-  private CaseSearch(List<Engine> engines, Domain domain, Set<String> same, Effort effort) {
+  private CaseSearch(
+      List<Engine> engines, Domain domain, Set<String> same, Effort effort, CaseRuns runs) {
     this.effort = effort;
+    this.runs = runs;
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
-    add(given, new ProtocolEncoding(circuit, given, engines.get(0).remembering()));
+    add(given, new ProtocolEncoding(circuit, given, engines.get(0)));
     for (Engine engine : engines.subList(1, engines.size())) {
-      add(given, sides.get(0).of(engine.remembering(), same));
+      add(given, sides.get(0).of(engine, same));
     }
   }
 
@@ -60,12 +61,12 @@ public final class CaseSearch {
 
   /** A search among the cases of a domain, put to one protocol. */
   public static CaseSearch of(Engine engine, Domain domain, Effort effort) {
-    return new CaseSearch(List.of(engine), domain, Set.of(), effort);
+    return of(List.of(engine), domain, Set.of(), effort);
   }
 
   /** A search among cases that are put to several protocols, whose given fields go by name. */
   public static CaseSearch of(List<Engine> engines, Domain domain, Effort effort) {
-    return new CaseSearch(engines, domain, Set.of(), effort);
+    return of(engines, domain, Set.of(), effort);
   }
 
   /**
@@ -77,7 +78,8 @@ public final class CaseSearch {
    */
   public static CaseSearch of(
       List<Engine> engines, Domain domain, Set<String> same, Effort effort) {
-    return new CaseSearch(engines, domain, same, effort);
+    List<Engine> ready = engines.stream().map(Engine::remembering).toList();
+    return new CaseSearch(ready, domain, same, effort, new CaseRuns(ready, domain));
   }
 
   /**
@@ -86,7 +88,9 @@ public final class CaseSearch {
    * found is the first; the other stands in the second answer.
    */
   public static CaseSearch pair(Engine engine, Domain domain, Set<Field> apart, Effort effort) {
-    CaseSearch search = new CaseSearch(List.of(engine), domain, Set.of(), effort);
+    Engine ready = engine.remembering();
+    CaseRuns runs = new CaseRuns(List.of(ready, ready), domain);
+    CaseSearch search = new CaseSearch(List.of(ready), domain, Set.of(), effort, runs);
     GivenSide second =
         search.given.beside(
             apart.stream().map(field -> Names.key(field.name())).collect(Collectors.toSet()));
@@ -151,7 +155,7 @@ public final class CaseSearch {
       }
       Optional<Answer.Found> found = tryCases(all);
       if (found.isPresent()) {
-        return told(found.get());
+        return runs.told(found.get());
       }
       if (!lookCloser()) {
         return new Answer.Undecided(
@@ -282,7 +286,7 @@ public final class CaseSearch {
 
   /** The case, when the engine's own answer bears the claim out. */
   private Optional<Answer.Found> confirmed(Claim claim, List<Map<String, PossibleValues>> stated) {
-    Answer.Found found = run(given.foundStage(), stated);
+    Answer.Found found = runs.run(given.foundStage(), stated);
     return bearsOut(found.answers(), claim) ? Optional.of(found) : Optional.empty();
   }
 
@@ -300,61 +304,17 @@ public final class CaseSearch {
    * pair of cases the same findings are taken away from both, and none in which they differ.
    */
   public Answer.Found smallest(Answer.Found found, Claim claim) {
-    int stage = stage(found);
-    List<Nearby> nearby = found.answers().stream().map(Nearby::of).toList();
-    boolean isOpen = claim.truth(found.answers()) == Truth.OPEN;
-    Reduction reduction =
-        new Reduction(found, isOpen, cone(claim), stated -> isTrue(claim, stage, stated, nearby));
-    return told(run(stage, reduction.smallest()));
+    return smallestLater(found, claim).get();
   }
 
-  /** Whether the claim is true of a case that is much like another; only what it asks is run. */
-  private boolean isTrue(
-      Claim claim, int stage, List<Map<String, PossibleValues>> stated, List<Nearby> nearby) {
-    List<Evaluation> evaluations = new ArrayList<>();
-    try {
-      for (int side = 0; side < sides.size(); side++) {
-        evaluations.add(
-            engine(side).open(findings(side, stage, stated.get(side)), nearby.get(side)));
-      }
-      return claim.holds(evaluations, 0) == Truth.TRUE;
-    } finally {
-      evaluations.forEach(Evaluation::close);
-    }
-  }
-
-  private Engine engine(int side) {
-    return sides.get(side).engine();
-  }
-
-  private Findings findings(int side, int stage, Map<String, PossibleValues> stated) {
-    return given.domain().findings(engine(side).protocol(), stage, stated);
+  /** The same, worked out when it is asked for, which may be on another thread. */
+  public Supplier<Answer.Found> smallestLater(Answer.Found found, Claim claim) {
+    Cone cone = cone(claim);
+    return () -> runs.smallest(found, claim, cone);
   }
 
   private Cone cone(Claim claim) {
     return Cone.of(claim, needs, (symbol, side) -> sides.get(side).twin(symbol));
-  }
-
-  private int stage(Answer.Found found) {
-    List<String> stages = sides.get(0).engine().protocol().about().stages();
-    return stages.indexOf(found.findings().stage());
-  }
-
-  private Answer.Found run(int stage, List<Map<String, PossibleValues>> stated) {
-    List<Recommendation> answers = new ArrayList<>();
-    for (int side = 0; side < sides.size(); side++) {
-      answers.add(engine(side).decide(findings(side, stage, stated.get(side))));
-    }
-    return new Answer.Found(answers.get(0).findings(), answers);
-  }
-
-  /** What is handed out says as well which data are missing; while searching nobody asks. */
-  private Answer.Found told(Answer.Found found) {
-    List<Recommendation> answers = new ArrayList<>();
-    for (int side = 0; side < sides.size(); side++) {
-      answers.add(engine(side).evaluate(found.answers().get(side).findings()));
-    }
-    return new Answer.Found(answers.get(0).findings(), answers);
   }
 
   /** Cuts the widest class of a number on which an unsettled result hangs. */
