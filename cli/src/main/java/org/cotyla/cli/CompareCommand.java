@@ -72,8 +72,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Engine before = Engine.of(HouseProtocol.read(oldFile, Optional.empty())).remembering();
-    Engine after = Engine.of(HouseProtocol.read(newFile, Optional.empty())).remembering();
+    Engine before = Engine.of(HouseProtocol.read(oldFile, Optional.empty()));
+    Engine after = Engine.of(HouseProtocol.read(newFile, Optional.empty()));
     try (PastCases cases = PastCases.open(library, terminal, before.protocol(), after.protocol());
         Beside<Optional<ImpactRun>> past =
             Beside.start("past cases", () -> cases.run(before, after, terminal))) {

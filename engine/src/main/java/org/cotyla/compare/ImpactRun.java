@@ -46,8 +46,8 @@ public final class ImpactRun {
   private int changed;
 
   private ImpactRun(Engine before, Engine after) {
-    this.before = before.remembering();
-    this.after = after.remembering();
+    this.before = before;
+    this.after = after;
     this.protocols = new PairedProtocols(this.before, this.after);
   }
 

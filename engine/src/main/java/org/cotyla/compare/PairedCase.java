@@ -66,7 +66,10 @@ final class PairedCase implements AutoCloseable {
       if (!reached.alike() || ranking.voters().stream().anyMatch(otherVotes::contains)) {
         rank(ranking);
       }
-    } else if (!reached.alike() || reached.needs().stream().anyMatch(this::isOther)) {
+      return;
+    }
+    boolean other = reached.needs().stream().anyMatch(this::isOther);
+    if (other || (!reached.alike() && !comesToTheSame(reached))) {
       reached.needs().forEach(this::lend);
       if (step instanceof DecisionTable table) {
         decide(table);
@@ -74,6 +77,10 @@ final class PairedCase implements AutoCloseable {
         noteIfOther(calculation.symbol());
       }
     }
+  }
+
+  private boolean comesToTheSame(Reached reached) {
+    return reached.changed().filter(rows -> rows.comeToTheSame(old, young, this::lend)).isPresent();
   }
 
   private boolean isOther(Symbol symbol) {

@@ -3,11 +3,14 @@ package org.cotyla.compare;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finding.Case;
 import org.cotyla.finding.Findings;
 import org.cotyla.issue.RejectedException;
+import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.Protocol;
 
 /**
@@ -32,10 +35,21 @@ final class PairedProtocols {
     this.readings = new FieldReadings(old, young);
     WrittenAlike alike =
         new WrittenAlike(Side.of(0, before, Map.of()), Side.of(1, after, Map.of()));
-    this.reached = ReachedSteps.of(young, counterparts, alike, readings);
+    Set<Symbol> constants = constants(young);
+    this.reached = ReachedSteps.of(young, counterparts, alike, readings, constants);
     for (Symbol symbol : young.vocabulary().symbols()) {
-      old.vocabulary().symbol(symbol.name()).ifPresent(was -> oldNames.put(symbol, was));
+      if (!constants.contains(symbol)) {
+        old.vocabulary().symbol(symbol.name()).ifPresent(was -> oldNames.put(symbol, was));
+      }
     }
+  }
+
+  private Set<Symbol> constants(Protocol young) {
+    return young.calculations().stream()
+        .filter(calculation -> calculation.constant().isPresent())
+        .filter(is -> counterparts.of(is).flatMap(Calculation::constant).isPresent())
+        .map(Calculation::symbol)
+        .collect(Collectors.toSet());
   }
 
   Counterparts counterparts() {
@@ -50,7 +64,7 @@ final class PairedProtocols {
     return readings;
   }
 
-  /** The name of the old protocol that is the same as one of the new. */
+  /** The name of the old protocol that is the same as one of the new; constants are left out. */
   Optional<Symbol> oldName(Symbol symbol) {
     return Optional.ofNullable(oldNames.get(symbol));
   }

@@ -5,8 +5,10 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.cotyla.expression.Symbol;
+import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
@@ -25,9 +27,10 @@ final class ReachedSteps {
    *
    * @param step the step, of the new protocol
    * @param alike whether it says the same of the names that it reads as in the old protocol
-   * @param needs the names that it reads
+   * @param changed the rows in which it does not, when nothing else is edited
+   * @param needs the names that it reads, without constants
    */
-  record Reached(Step step, boolean alike, List<Symbol> needs) {}
+  record Reached(Step step, boolean alike, Optional<ChangedRows> changed, List<Symbol> needs) {}
 
   private final List<Reached> steps;
 
@@ -35,27 +38,46 @@ final class ReachedSteps {
     this.steps = List.copyOf(steps);
   }
 
+  /**
+   * @param constants names of the new protocol that are constants in both; what reads them counts
+   *     as edited when they were, so that they are no steps of their own
+   */
   static ReachedSteps of(
-      Protocol young, Counterparts counterparts, WrittenAlike alike, FieldReadings readings) {
+      Protocol young,
+      Counterparts counterparts,
+      WrittenAlike alike,
+      FieldReadings readings,
+      Set<Symbol> constants) {
     Set<Step> leading = leading(young);
     Set<Symbol> names = new HashSet<>(readings.unlike());
     Set<Step> found = Collections.newSetFromMap(new IdentityHashMap<>());
     List<Reached> steps = new ArrayList<>();
     for (Step step : young.steps()) {
-      if (leading.contains(step)) {
-        boolean same = counterparts.sayTheSame(step, alike);
-        boolean follows =
-            step instanceof Ranking ranking
-                ? ranking.voters().stream().anyMatch(found::contains)
-                : step.needs().stream().anyMatch(names::contains);
-        if (!same || follows) {
-          steps.add(new Reached(step, same, List.copyOf(step.needs())));
-          found.add(step);
-          names.addAll(step.gives());
-        }
+      if (!leading.contains(step) || isConstant(step, constants)) {
+        continue;
+      }
+      List<Symbol> needs =
+          step.needs().stream().filter(symbol -> !constants.contains(symbol)).toList();
+      boolean same = counterparts.sayTheSame(step, alike);
+      boolean follows =
+          step instanceof Ranking ranking
+              ? ranking.voters().stream().anyMatch(found::contains)
+              : needs.stream().anyMatch(names::contains);
+      if (!same || follows) {
+        Optional<ChangedRows> changed =
+            step instanceof DecisionTable table && !same
+                ? counterparts.of(table).flatMap(was -> alike.changedRows(was, table))
+                : Optional.empty();
+        steps.add(new Reached(step, same, changed, needs));
+        found.add(step);
+        names.addAll(step.gives());
       }
     }
     return new ReachedSteps(steps);
+  }
+
+  private static boolean isConstant(Step step, Set<Symbol> constants) {
+    return step instanceof Calculation calculation && constants.contains(calculation.symbol());
   }
 
   /** The steps that anything on the first page hangs on. */

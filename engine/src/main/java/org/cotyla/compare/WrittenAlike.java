@@ -3,6 +3,7 @@ package org.cotyla.compare;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cotyla.compare.CanonicalTable.CanonicalRow;
 import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.DecisionTable;
@@ -31,6 +32,11 @@ final class WrittenAlike {
   /** Whether the same rows also have the same ids. */
   boolean haveSameIds(DecisionTable was, DecisionTable is) {
     return rows(was, old).equals(rows(is, young));
+  }
+
+  /** The rows in which the two differ, when they differ in nothing else. */
+  Optional<ChangedRows> changedRows(DecisionTable was, DecisionTable is) {
+    return ChangedRows.between(was, is, old, young);
   }
 
   private static Map<String, CanonicalRow> rows(DecisionTable table, Side side) {

@@ -1,6 +1,7 @@
 package org.cotyla.finite;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -95,6 +96,15 @@ final class BoxWalk {
       dependent.gives().ifPresent(name -> values.put(name, image));
     }
     return true;
+  }
+
+  /** The classes of every name that something is worked out from in what was found last. */
+  Set<Alternatives> read() {
+    Set<Alternatives> read = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (Dependent dependent : active()) {
+      dependent.reads().forEach(symbol -> read.add(protocol.classes(symbol)));
+    }
+    return read;
   }
 
   /** Every name that a dependent is worked out from, through other dependents too. */

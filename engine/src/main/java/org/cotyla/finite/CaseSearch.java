@@ -2,6 +2,7 @@ package org.cotyla.finite;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,13 +13,11 @@ import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
-import org.cotyla.evaluate.Recommendation;
 import org.cotyla.expression.Symbol;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
 import org.cotyla.value.Interval;
 import org.cotyla.value.PossibleValues;
-import org.cotyla.value.Truth;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
 
@@ -233,12 +232,14 @@ public final class CaseSearch {
 
   /** Single cases of the classes that were chosen, the likeliest first. */
   private Optional<Answer.Found> tryCases(Claim claim) {
-    Optional<Answer.Found> found =
-        confirmed(claim, choose(Optional.empty(), new IdentityHashMap<>()));
-    boolean arithmetic = walks.stream().anyMatch(walk -> !walk.active().isEmpty());
+    Map<Alternatives, PossibleValues> middles = new IdentityHashMap<>();
+    int stage = given.foundStage();
+    Optional<Answer.Found> found = runs.confirmed(claim, stage, choose(Optional.empty(), middles));
+    Set<Alternatives> read = readByArithmetic();
+    middles.keySet().removeAll(read);
     SplittableRandom random = new SplittableRandom(1);
-    for (int i = 1; found.isEmpty() && arithmetic && i < effort.samples(); i++) {
-      Map<Alternatives, PossibleValues> points = new IdentityHashMap<>();
+    for (int i = 1; found.isEmpty() && !read.isEmpty() && i < effort.samples(); i++) {
+      Map<Alternatives, PossibleValues> points = new IdentityHashMap<>(middles);
       List<Map<String, PossibleValues>> chosen = choose(Optional.of(random), points);
       for (int side = 0; side < givens.size(); side++) {
         GivenSide fields = givens.get(side);
@@ -247,10 +248,26 @@ public final class CaseSearch {
             .forEach((key, value) -> fields.seenAs(key).forEach(seen -> points.put(seen, value)));
       }
       if (walks.stream().allMatch(walk -> walk.leadsThere(points))) {
-        found = confirmed(claim, chosen);
+        found = runs.confirmed(claim, stage, chosen);
       }
     }
     return found;
+  }
+
+  /** Only of these does it matter which value of its class it is. */
+  private Set<Alternatives> readByArithmetic() {
+    Set<Alternatives> read = Collections.newSetFromMap(new IdentityHashMap<>());
+    walks.forEach(walk -> read.addAll(walk.read()));
+    for (GivenSide side : givens) {
+      side.used()
+          .forEach(
+              (key, classes) -> {
+                if (side.seenAs(key).stream().anyMatch(read::contains)) {
+                  read.add(classes);
+                }
+              });
+    }
+    return read;
   }
 
   /**
@@ -282,19 +299,6 @@ public final class CaseSearch {
             .map(dice -> Representative.sample(values, dice))
             .orElseGet(() -> Representative.of(values));
     return PossibleValues.of(value);
-  }
-
-  /** The case, when the engine's own answer bears the claim out. */
-  private Optional<Answer.Found> confirmed(Claim claim, List<Map<String, PossibleValues>> stated) {
-    Answer.Found found = runs.run(given.foundStage(), stated);
-    return bearsOut(found.answers(), claim) ? Optional.of(found) : Optional.empty();
-  }
-
-  /** Where rows contradict each other the engine leaves either result open, as the claim may be. */
-  private static boolean bearsOut(List<Recommendation> answers, Claim claim) {
-    Truth truth = claim.truth(answers);
-    boolean contradiction = answers.stream().anyMatch(answer -> !answer.faults().isEmpty());
-    return truth == Truth.TRUE || (truth == Truth.OPEN && contradiction);
   }
 
   /**

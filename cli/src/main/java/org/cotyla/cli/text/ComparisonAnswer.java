@@ -33,7 +33,8 @@ public final class ComparisonAnswer {
     new EditPart(page).write(comparison);
     new DifferencePart(page).write(comparison);
     new FollowingPart(page).write(comparison);
-    impact.ifPresent(found -> new ImpactPart(page).write(found, library, remarks));
+    impact.ifPresent(
+        found -> new ImpactPart(page).write(found, library, remarks, comparison.meaning()));
     closing(page, comparison);
     return page.toString();
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.cotyla.compare.Impact;
 import org.cotyla.compare.Impact.Group;
 import org.cotyla.compare.Impact.SetAside;
+import org.cotyla.compare.ProtocolComparison.Meaning;
 import org.cotyla.compare.Shift;
 import org.cotyla.issue.Issue;
 
@@ -21,7 +22,7 @@ final class ImpactPart {
     this.page = page;
   }
 
-  void write(Impact impact, String library, List<Issue> remarks) {
+  void write(Impact impact, String library, List<Issue> remarks, Meaning meaning) {
     page.heading("Past cases (" + library + ")");
     page.paragraph(
         2,
@@ -33,6 +34,12 @@ final class ImpactPart {
                     + " of them "
                     + (impact.changed() == 1 ? "gets" : "get")
                     + " another headline decision, first option or rule-out"));
+    if (meaning == Meaning.SAME && impact.changed() > 0) {
+      page.paragraph(
+          2,
+          "What is proven is over complete cases. Here data are missing, and what they leave open"
+              + " is weighed row by row, so that it shows that rows were written otherwise.");
+    }
     impact.groups().stream().limit(MOST_GROUPS).forEach(this::group);
     if (impact.groups().size() > MOST_GROUPS) {
       int more = impact.groups().size() - MOST_GROUPS;
