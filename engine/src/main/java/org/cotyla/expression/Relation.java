@@ -71,15 +71,19 @@ public enum Relation {
     if (left.type() != right.type() || (isOrder() && left.type() == ValueType.YES_NO)) {
       return Ternary.NULL;
     }
-    return Ternary.of(
-        switch (this) {
-          case EQUAL -> equal(left, right);
-          case UNEQUAL -> equal(left, right).not();
-          case LESS -> less(left, right);
-          case AT_MOST -> less(right, left).not();
-          case GREATER -> less(right, left);
-          case AT_LEAST -> less(left, right).not();
-        });
+    return Ternary.of(truth(left, right));
+  }
+
+  /** Whether values of two sets of one ordered type, neither of them empty, stand in it. */
+  public Truth truth(ValueSet left, ValueSet right) {
+    return switch (this) {
+      case EQUAL -> equal(left, right);
+      case UNEQUAL -> equal(left, right).not();
+      case LESS -> less(left, right);
+      case AT_MOST -> less(right, left).not();
+      case GREATER -> less(right, left);
+      case AT_LEAST -> less(left, right).not();
+    };
   }
 
   private static Truth equal(ValueSet left, ValueSet right) {

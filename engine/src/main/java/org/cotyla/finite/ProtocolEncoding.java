@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.cotyla.evaluate.Engine;
@@ -59,6 +60,7 @@ final class ProtocolEncoding {
   private final Map<Ranking, RankingEncoding> rankings = new IdentityHashMap<>();
   private final Map<Row, Symbol> asked = new IdentityHashMap<>();
   private final List<Dependent> dependents = new ArrayList<>();
+  private final Orders orders = new Orders(this);
 
   ProtocolEncoding(Circuit circuit, GivenSide given, Engine engine) {
     this(
@@ -317,11 +319,27 @@ final class ProtocolEncoding {
     TestKey key = new TestKey(input, test.test());
     Integer known = tests.get(key);
     if (known == null) {
-      known =
-          twins.flatMap(alike -> alike.holds(input, test)).orElseGet(() -> dynamic(input, test));
+      OptionalInt order = orders.holds(input, test.test());
+      known = order.isPresent() ? order.getAsInt() : dynamic(input, test);
       tests.put(key, known);
     }
     return known;
+  }
+
+  /** How a name stands to what a formula gives: below, the same, or above. */
+  Alternatives order(Symbol name, Expression formula) {
+    return orders.shared(name, formula);
+  }
+
+  /** The same as another encoding has it already, when it is the same in both. */
+  Optional<Alternatives> sharedOrder(Symbol name, Expression formula) {
+    boolean changes =
+        changing.contains(name) || formula.references().stream().anyMatch(changing::contains);
+    return changes
+        ? Optional.empty()
+        : first
+            .map(same -> same.order(name, formula))
+            .or(() -> twins.flatMap(alike -> alike.order(name, formula)));
   }
 
   /** A test against another name: whether it holds is worked out from both. */

@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.cotyla.expression.PreparedTest;
+import org.cotyla.expression.Expression;
 import org.cotyla.expression.Scope;
 import org.cotyla.expression.Symbol;
+import org.cotyla.name.NameIndex;
 import org.cotyla.name.Names;
-import org.cotyla.protocol.DecisionTable;
+import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.Option;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.Ranking;
-import org.cotyla.protocol.Row;
 
 /**
  * The names of a second protocol that have the same value as in the first in every case. They have
@@ -28,14 +28,11 @@ final class Twins {
   /** Keeps names that only the first protocol's encoding has apart from those of the second. */
   private static final int BORROWED = 2_000_000;
 
-  /** A test that reads other names as well. */
-  record Test(Symbol input, PreparedTest test) {}
-
   private final ProtocolEncoding first;
   private final Map<Symbol, Symbol> ofFirst = new HashMap<>();
   private final Map<Symbol, Symbol> ofSecond = new HashMap<>();
   private final Set<Symbol> twins = new HashSet<>();
-  private final Map<String, Test> tests;
+  private final Map<String, Expression> formulas;
   private final Map<Symbol, Symbol> borrowed = new HashMap<>();
   private final Map<Dependent, Dependent> translated = new IdentityHashMap<>();
 
@@ -44,7 +41,14 @@ final class Twins {
    */
   Twins(ProtocolEncoding first, Protocol one, Protocol other, Set<String> same) {
     this.first = first;
-    this.tests = tests(one);
+    NameIndex<Calculation> constants = NameIndex.of(one.calculations(), Calculation::name);
+    for (Calculation is : other.calculations()) {
+      constants
+          .find(is.name())
+          .filter(was -> was.constant().isPresent() && was.constant().equals(is.constant()))
+          .ifPresent(was -> twins.add(is.symbol()));
+    }
+    this.formulas = formulas(one);
     for (Symbol symbol : other.vocabulary().symbols()) {
       one.vocabulary()
           .symbol(symbol.name())
@@ -70,33 +74,29 @@ final class Twins {
   }
 
   /**
-   * Holds when the test against another name does: it is written alike in the first protocol, of
-   * names that have the same value, so that it is not worked out twice.
+   * How a name stands to what a formula gives, when the first protocol can tell: it has the same
+   * formula, of names that have the same value, so that it is not worked out twice.
    */
-  Optional<Integer> holds(Symbol input, PreparedTest test) {
-    boolean alike = of(input).isPresent() && test.references().stream().allMatch(twins::contains);
-    return Optional.ofNullable(alike ? tests.get(text(input, test)) : null)
-        .map(was -> first.holds(was.input(), was.test()));
+  Optional<Alternatives> order(Symbol name, Expression formula) {
+    boolean alike = twins.contains(name) && formula.references().stream().allMatch(twins::contains);
+    return Optional.ofNullable(alike ? formulas.get(formula.print()) : null)
+        .flatMap(was -> of(name).map(named -> first.order(named, was)));
   }
 
-  private static Map<String, Test> tests(Protocol protocol) {
-    Map<String, Test> tests = new HashMap<>();
-    for (DecisionTable table : protocol.decisions()) {
-      for (Row row : table.rows()) {
-        for (int i = 0; i < row.tests().size(); i++) {
-          Symbol input = table.inputs().get(i).symbol();
-          PreparedTest test = row.tests().get(i).prepared();
-          if (!test.references().isEmpty()) {
-            tests.putIfAbsent(text(input, test), new Test(input, test));
-          }
-        }
-      }
+  /** Every formula that a test of the protocol compares something with, by its text. */
+  private static Map<String, Expression> formulas(Protocol protocol) {
+    Map<String, Expression> formulas = new HashMap<>();
+    protocol.decisions().stream()
+        .flatMap(table -> table.rows().stream())
+        .flatMap(row -> row.tests().stream())
+        .filter(test -> !test.prepared().references().isEmpty())
+        .flatMap(test -> test.prepared().test().parts().stream())
+        .forEach(formula -> formulas.putIfAbsent(formula.print(), formula));
+    for (Symbol symbol : protocol.vocabulary().symbols()) {
+      Expression name = new Expression.Reference(symbol);
+      formulas.putIfAbsent(name.print(), name);
     }
-    return tests;
-  }
-
-  private static String text(Symbol input, PreparedTest test) {
-    return Names.key(input.name()) + " " + test.test().print();
+    return formulas;
   }
 
   /** The first protocol's ranking of the same name, when it has the same options in order. */
