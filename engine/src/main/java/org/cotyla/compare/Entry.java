@@ -7,9 +7,13 @@ import org.cotyla.expression.Symbol;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Row;
 import org.cotyla.value.PossibleValues;
+import org.cotyla.value.Value;
+import org.cotyla.value.ValueType;
 
 /** What a row gives, in words that are equal when it gives the same. */
 record Entry(DecisionTable table, Row row, Side side) {
+
+  private static final String NOTHING = "nothing";
 
   String words() {
     List<String> words = new ArrayList<>();
@@ -22,8 +26,19 @@ record Entry(DecisionTable table, Row row, Side side) {
 
   static String nothing(DecisionTable table) {
     List<String> words = new ArrayList<>();
-    table.outputs().forEach(output -> words.add(named(table, output.symbol(), "nothing")));
+    table.outputs().forEach(output -> words.add(named(table, output.symbol(), NOTHING)));
     return String.join("; ", words);
+  }
+
+  /** A text that could be read as something else is written in quotes. */
+  private String unmistakable(Value value) {
+    String plain = value.plain();
+    boolean mistakable =
+        plain.isEmpty()
+            || plain.equals(NOTHING)
+            || plain.startsWith("`")
+            || (table.outputs().size() > 1 && plain.contains(";"));
+    return value.type() == ValueType.TEXT && mistakable ? value.literal() : plain;
   }
 
   private static String named(DecisionTable table, Symbol output, String value) {
@@ -38,7 +53,10 @@ record Entry(DecisionTable table, Row row, Side side) {
       return "`" + formula + "`" + (unsteady ? side.number() == 0 ? " before" : " now" : "");
     }
     String unit = side.unit(symbol);
-    return constant.get().plain()
-        + (unit.isEmpty() || constant.get().isNothing() ? "" : " " + unit);
+    return constant
+        .get()
+        .single()
+        .map(value -> unmistakable(value) + (unit.isEmpty() ? "" : " " + unit))
+        .orElse(NOTHING);
   }
 }

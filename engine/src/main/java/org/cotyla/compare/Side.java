@@ -11,6 +11,7 @@ import org.cotyla.expression.PreparedTest;
 import org.cotyla.expression.Symbol;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Calculation;
+import org.cotyla.protocol.Constants;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.value.PossibleValues;

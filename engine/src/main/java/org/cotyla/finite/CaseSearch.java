@@ -2,24 +2,16 @@ package org.cotyla.finite;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.Symbol;
 import org.cotyla.name.Names;
 import org.cotyla.protocol.Field;
-import org.cotyla.value.Interval;
 import org.cotyla.value.PossibleValues;
-import org.cotyla.value.Value;
-import org.cotyla.value.ValueSet;
 
 /**
  * Looks for a case of which claims are true, among all cases of a domain, or proves that there is
@@ -38,11 +30,15 @@ public final class CaseSearch {
   private final List<Needs> needs = new ArrayList<>();
   private final Effort effort;
   private final CaseRuns runs;
+  private final SingleCases singleCases;
+  private final CloserLook closerLook;
 
   private CaseSearch(
       List<Engine> engines, Domain domain, Set<String> same, Effort effort, CaseRuns runs) {
     this.effort = effort;
     this.runs = runs;
+    this.singleCases = new SingleCases(givens, walks, runs, effort.samples());
+    this.closerLook = new CloserLook(sides, walks, givens);
     this.circuit = new Circuit(new Sat4jSolver(effort.conflicts()));
     this.given = new GivenSide(circuit, domain, engines.stream().map(Engine::protocol).toList());
     add(given, new ProtocolEncoding(circuit, given, engines.get(0)));
@@ -152,11 +148,11 @@ public final class CaseSearch {
       if (taught) {
         continue;
       }
-      Optional<Answer.Found> found = tryCases(all);
+      Optional<Answer.Found> found = singleCases.ofWhich(all);
       if (found.isPresent()) {
         return runs.told(found.get());
       }
-      if (!lookCloser()) {
+      if (!closerLook.cut()) {
         return new Answer.Undecided(
             "a class of cases was found that no single case of it could be shown to belong to");
       }
@@ -230,77 +226,6 @@ public final class CaseSearch {
     return named.isEmpty() ? claims : named;
   }
 
-  /** Single cases of the classes that were chosen, the likeliest first. */
-  private Optional<Answer.Found> tryCases(Claim claim) {
-    Map<Alternatives, PossibleValues> middles = new IdentityHashMap<>();
-    int stage = given.foundStage();
-    Optional<Answer.Found> found = runs.confirmed(claim, stage, choose(Optional.empty(), middles));
-    Set<Alternatives> read = readByArithmetic();
-    middles.keySet().removeAll(read);
-    SplittableRandom random = new SplittableRandom(1);
-    for (int i = 1; found.isEmpty() && !read.isEmpty() && i < effort.samples(); i++) {
-      Map<Alternatives, PossibleValues> points = new IdentityHashMap<>(middles);
-      List<Map<String, PossibleValues>> chosen = choose(Optional.of(random), points);
-      for (int side = 0; side < givens.size(); side++) {
-        GivenSide fields = givens.get(side);
-        chosen
-            .get(side)
-            .forEach((key, value) -> fields.seenAs(key).forEach(seen -> points.put(seen, value)));
-      }
-      if (walks.stream().allMatch(walk -> walk.leadsThere(points))) {
-        found = runs.confirmed(claim, stage, chosen);
-      }
-    }
-    return found;
-  }
-
-  /** Only of these does it matter which value of its class it is. */
-  private Set<Alternatives> readByArithmetic() {
-    Set<Alternatives> read = Collections.newSetFromMap(new IdentityHashMap<>());
-    walks.forEach(walk -> read.addAll(walk.read()));
-    for (GivenSide side : givens) {
-      side.used()
-          .forEach(
-              (key, classes) -> {
-                if (side.seenAs(key).stream().anyMatch(read::contains)) {
-                  read.add(classes);
-                }
-              });
-    }
-    return read;
-  }
-
-  /**
-   * For each side a value for every field in the class that was chosen for it: near its middle, or
-   * at random. A field that sides share has one value.
-   */
-  private List<Map<String, PossibleValues>> choose(
-      Optional<SplittableRandom> random, Map<Alternatives, PossibleValues> points) {
-    List<Map<String, PossibleValues>> chosen = new ArrayList<>();
-    for (GivenSide side : givens) {
-      Map<String, PossibleValues> ofSide = new LinkedHashMap<>();
-      side.used()
-          .forEach(
-              (key, classes) -> {
-                PossibleValues leaf = classes.leaves().get(classes.found()).values();
-                if (!leaf.isNothing()) {
-                  ofSide.put(
-                      key, points.computeIfAbsent(classes, shared -> point(leaf.values(), random)));
-                }
-              });
-      chosen.add(ofSide);
-    }
-    return chosen;
-  }
-
-  private static PossibleValues point(ValueSet values, Optional<SplittableRandom> random) {
-    Value value =
-        random
-            .map(dice -> Representative.sample(values, dice))
-            .orElseGet(() -> Representative.of(values));
-    return PossibleValues.of(value);
-  }
-
   /**
    * The same case with as few findings as bear the claim out: none of those left can be taken away
    * by itself. What is taken away makes no difference, whatever it is. Where the protocol
@@ -319,60 +244,5 @@ public final class CaseSearch {
 
   private Cone cone(Claim claim) {
     return Cone.of(claim, needs, (symbol, side) -> sides.get(side).twin(symbol));
-  }
-
-  /** Cuts the widest class of a number on which an unsettled result hangs. */
-  private boolean lookCloser() {
-    Alternatives widest = null;
-    double width = 0;
-    for (int side = 0; side < sides.size(); side++) {
-      for (Dependent dependent : walks.get(side).unsettled()) {
-        for (Symbol symbol : walks.get(side).sources(dependent)) {
-          Alternatives classes = sides.get(side).classes(symbol);
-          boolean cuts = classes.isExact() || isGiven(classes);
-          double relative = cuts ? relativeWidth(classes) : 0;
-          if (relative > width) {
-            width = relative;
-            widest = classes;
-          }
-        }
-      }
-    }
-    if (widest == null || width < 1e-9) {
-      return false;
-    }
-    int place = widest.found();
-    ValueSet values = widest.leaves().get(place).values().values();
-    Value middle = Representative.of(values);
-    ValueSet below = values.intersect(ValueSet.between(values.type(), null, false, middle, true));
-    if (below.equals(values)) {
-      below = values.intersect(ValueSet.between(values.type(), null, false, middle, false));
-    }
-    if (below.isEmpty()) {
-      return false;
-    }
-    widest.cut(place, below);
-    return true;
-  }
-
-  private boolean isGiven(Alternatives classes) {
-    return givens.stream().anyMatch(side -> side.used().containsValue(classes));
-  }
-
-  private static double relativeWidth(Alternatives classes) {
-    PossibleValues leaf = classes.leaves().get(classes.found()).values();
-    double all = width(classes.all().values());
-    return leaf.isNothing() || all == 0 ? 0 : width(leaf.values()) / all;
-  }
-
-  private static double width(ValueSet values) {
-    if (values.isEmpty()) {
-      return 0;
-    }
-    Interval hull = values.hull();
-    return hull.low() instanceof Value.NumberValue low
-            && hull.high() instanceof Value.NumberValue high
-        ? high.number().subtract(low.number()).doubleValue()
-        : hull.isPoint() || values.type() != org.cotyla.value.ValueType.NUMBER ? 0 : 1e12;
   }
 }

@@ -16,10 +16,10 @@ import org.cotyla.evaluate.Engine;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.Expression;
 import org.cotyla.expression.PreparedTest;
-import org.cotyla.expression.Scope;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finite.Alternatives.Leaf;
 import org.cotyla.protocol.Calculation;
+import org.cotyla.protocol.Constants;
 import org.cotyla.protocol.DecisionTable;
 import org.cotyla.protocol.Field;
 import org.cotyla.protocol.Protocol;
@@ -53,7 +53,7 @@ final class ProtocolEncoding {
   private final Set<Symbol> changing = new HashSet<>();
   private final Map<Symbol, Field> fields = new HashMap<>();
   private final Map<Symbol, Step> givers = new HashMap<>();
-  private final Map<Symbol, Value> constants = new HashMap<>();
+  private final Constants constants;
   private final Map<Symbol, Alternatives> classes = new HashMap<>();
   private final Map<TestKey, Integer> tests = new HashMap<>();
   private final Map<DecisionTable, TableEncoding> tables = new IdentityHashMap<>();
@@ -115,13 +115,7 @@ final class ProtocolEncoding {
     Protocol protocol = engine.protocol();
     protocol.givenFields().forEach(field -> fields.put(field.symbol(), field));
     protocol.steps().forEach(step -> step.gives().forEach(symbol -> givers.put(symbol, step)));
-    protocol
-        .calculations()
-        .forEach(
-            calculation ->
-                calculation
-                    .constant()
-                    .ifPresent(value -> constants.put(calculation.symbol(), value)));
+    this.constants = new Constants(protocol);
   }
 
   /** Notes every step that is worked out from the fields, directly or through others. */
@@ -367,11 +361,6 @@ final class ProtocolEncoding {
 
   /** What the expression gives in every case, when it uses constants only. */
   Optional<PossibleValues> constant(Expression expression) {
-    if (!constants.keySet().containsAll(expression.references())) {
-      return Optional.empty();
-    }
-    Scope scope =
-        symbol -> Optional.ofNullable(constants.get(symbol)).map(PossibleValues::of).orElseThrow();
-    return Optional.of(expression.evaluate(scope)).filter(PossibleValues::isCertain);
+    return constants.of(expression);
   }
 }

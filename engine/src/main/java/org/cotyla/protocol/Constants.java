@@ -1,4 +1,4 @@
-package org.cotyla.compare;
+package org.cotyla.protocol;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -8,16 +8,15 @@ import org.cotyla.expression.Expression;
 import org.cotyla.expression.Scope;
 import org.cotyla.expression.Symbol;
 import org.cotyla.name.Names;
-import org.cotyla.protocol.Protocol;
 import org.cotyla.value.PossibleValues;
 import org.cotyla.value.Value;
 
-/** The names of a protocol that have one value in every case. */
-final class Constants {
+/** The names of a protocol that have one value in every case. Immutable. */
+public final class Constants {
 
   private final Map<Symbol, Value> values = new HashMap<>();
 
-  Constants(Protocol protocol) {
+  public Constants(Protocol protocol) {
     protocol
         .calculations()
         .forEach(
@@ -25,12 +24,12 @@ final class Constants {
                 calculation.constant().ifPresent(value -> values.put(calculation.symbol(), value)));
   }
 
-  boolean has(Symbol symbol) {
+  public boolean has(Symbol symbol) {
     return values.containsKey(symbol);
   }
 
   /** What the formula gives in every case, when it uses constants only. */
-  Optional<PossibleValues> of(Expression expression) {
+  public Optional<PossibleValues> of(Expression expression) {
     if (!values.keySet().containsAll(expression.references())) {
       return Optional.empty();
     }
@@ -40,7 +39,7 @@ final class Constants {
   }
 
   /** The values of the constants among the names, in a text that is equal when they are. */
-  String named(Iterable<Symbol> symbols) {
+  public String named(Iterable<Symbol> symbols) {
     Map<String, String> named = new TreeMap<>();
     for (Symbol symbol : symbols) {
       Value value = values.get(symbol);
