@@ -170,7 +170,7 @@ final class WalkState {
   Effort effortDownstream() {
     return new Effort(
         Math.max(1, effort.conflicts() / 20),
-        Math.max(1, effort.rounds() / 20),
+        Math.max(1, effort.rounds() / 8),
         Math.max(1, effort.samples() / 4));
   }
 

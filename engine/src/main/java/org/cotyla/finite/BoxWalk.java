@@ -24,11 +24,13 @@ final class BoxWalk {
 
   private final ProtocolEncoding protocol;
   private final Circuit circuit;
+  private final ProductLessons products;
   private Predicate<Dependent> asked = dependent -> true;
 
   BoxWalk(ProtocolEncoding protocol) {
     this.protocol = protocol;
     this.circuit = protocol.circuit();
+    this.products = new ProductLessons(protocol);
   }
 
   /** Only what the claims hang on is looked at from now on. */
@@ -54,7 +56,11 @@ final class BoxWalk {
       PossibleValues both = common(image, chosen);
       if (isEmpty(both)) {
         Lesson lesson = new Lesson(dependent, active);
-        lessons.add(lesson::teach);
+        lessons.add(
+            () -> {
+              lesson.teach();
+              products.teach(dependent);
+            });
         both = chosen;
       }
       PossibleValues narrowed = both;
@@ -90,7 +96,13 @@ final class BoxWalk {
         };
     for (Dependent dependent : active()) {
       PossibleValues image = dependent.image().apply(scope);
-      if (!chosen(dependent.result()).containsAll(image)) {
+      PossibleValues chosen = chosen(dependent.result());
+      boolean worthATry =
+          dependent
+              .hardlyMet()
+              .filter(rare -> rare.equals(chosen) || rare.equals(image))
+              .isPresent();
+      if (!worthATry && !chosen.containsAll(image)) {
         return false;
       }
       dependent.gives().ifPresent(name -> values.put(name, image));

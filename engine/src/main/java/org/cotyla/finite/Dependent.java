@@ -16,15 +16,27 @@ import org.cotyla.value.PossibleValues;
  * @param result its classes
  * @param when the literal under which it is the result
  * @param gives the name that has the result, when it has one
+ * @param hardlyMet a class that values picked one by one hardly ever lead to, such as that two are
+ *     the same; where it was chosen, or a case leads to it, the case is still worth a try
  */
 record Dependent(
     Set<Symbol> reads,
     Function<Scope, PossibleValues> image,
     Alternatives result,
     int when,
-    Optional<Symbol> gives) {
+    Optional<Symbol> gives,
+    Optional<PossibleValues> hardlyMet) {
 
   Dependent {
     reads = Set.copyOf(reads);
+  }
+
+  Dependent(
+      Set<Symbol> reads,
+      Function<Scope, PossibleValues> image,
+      Alternatives result,
+      int when,
+      Optional<Symbol> gives) {
+    this(reads, image, result, when, gives, Optional.empty());
   }
 }

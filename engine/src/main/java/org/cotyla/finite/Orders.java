@@ -124,7 +124,8 @@ final class Orders {
             scope -> order(scope, name, formula),
             result,
             protocol.circuit().yes(),
-            Optional.empty()));
+            Optional.empty(),
+            Optional.of(PossibleValues.of(SAME))));
     return result;
   }
 

@@ -133,7 +133,8 @@ final class Twins {
         scope -> dependent.image().apply(through(scope, names)),
         dependent.result(),
         dependent.when(),
-        dependent.gives().map(ofSecond::get));
+        dependent.gives().map(ofSecond::get),
+        dependent.hardlyMet());
   }
 
   private static Scope through(Scope scope, Map<Symbol, Symbol> names) {

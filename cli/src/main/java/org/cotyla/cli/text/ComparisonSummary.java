@@ -43,9 +43,12 @@ final class ComparisonSummary {
       page.marked(
           2,
           Mark.WARNING,
-          Words.count(ids, "row id is", "row ids are")
-              + " not what records of old plans mean by "
-              + (ids == 1 ? "it" : "them"));
+          Words.count(ids, "row id", "row ids")
+              + " that old plans may name "
+              + (ids == 1 ? "is" : "are")
+              + " gone or "
+              + (ids == 1 ? "stands" : "stand")
+              + " elsewhere");
     }
     impact.ifPresent(
         found ->
