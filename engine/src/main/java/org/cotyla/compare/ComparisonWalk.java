@@ -57,6 +57,9 @@ final class ComparisonWalk {
         rankings.compare(ranking);
       }
     }
+    if (state.hasOpen()) {
+      state.lookIn(state.samples().found());
+    }
     // Waits for the late cases only where they may show something.
     if (state.hasOpen()) {
       state.lookIn(knownLate.get());

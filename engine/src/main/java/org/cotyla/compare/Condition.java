@@ -3,7 +3,9 @@ package org.cotyla.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.cotyla.expression.CellTest;
 import org.cotyla.expression.PreparedTest;
+import org.cotyla.expression.Relation;
 import org.cotyla.expression.Symbol;
 import org.cotyla.finite.Claim;
 import org.cotyla.value.PossibleValues;
@@ -81,7 +83,40 @@ public sealed interface Condition {
 
     @Override
     public String words() {
-      return holds ? name + " " + test.test().print() : "not " + name + " " + test.test().print();
+      return name + (holds ? " " : " not ") + asked();
+    }
+
+    /** The test as people say it. */
+    private String asked() {
+      if (test.test() instanceof CellTest.Compared compared && compared.relation().isOrder()) {
+        return said(compared.relation()) + " " + compared.endpoint().print();
+      }
+      return test.test() instanceof CellTest.Between between
+          ? (between.lowIncluded() ? "from " : "above ")
+              + between.low().print()
+              + (between.highIncluded() ? " up to " : " below ")
+              + between.high().print()
+          : test.test().print();
+    }
+
+    private static String said(Relation relation) {
+      return switch (relation) {
+        case LESS -> "below";
+        case AT_MOST -> "at most";
+        case GREATER -> "above";
+        case AT_LEAST -> "at least";
+        case EQUAL, UNEQUAL -> relation.sign();
+      };
+    }
+
+    /**
+     * Whether the other is the same test by the other protocol, in which it may come out otherwise.
+     */
+    boolean isAlsoAskedBy(Condition other) {
+      return other instanceof Tested tested
+          && tested.side != side
+          && tested.name.equals(name)
+          && tested.asked().equals(asked());
     }
 
     @Override

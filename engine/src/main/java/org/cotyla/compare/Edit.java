@@ -50,6 +50,9 @@ public record Edit(
     ROW_CHANGED("row changed", false),
     ROW_RENAMED("row renamed", false),
     ROW_MOVED("row moved", false),
+    SAFEGUARD_ADDED("safeguard added", false),
+    SAFEGUARD_REMOVED("safeguard removed", false),
+    SAFEGUARD_CHANGED("safeguard changed", false),
     REASON_ONLY("reason only", false);
 
     private final String word;

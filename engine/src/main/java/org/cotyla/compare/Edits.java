@@ -2,6 +2,7 @@ package org.cotyla.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cotyla.compare.Edit.Kind;
 import org.cotyla.finite.Domain;
@@ -31,6 +32,9 @@ final class Edits {
 
   static List<Edit> between(Side old, Side young, Pairs pairs) {
     Edits edits = new Edits(old.protocol(), young.protocol());
+    // What is written is looked at whole, also what speaks of cases that only one of the two takes.
+    Side before = Side.of(old.number(), old.engine(), Map.of());
+    Side after = Side.of(young.number(), young.engine(), Map.of());
     edits.about();
     edits.fields();
     edits.options();
@@ -40,12 +44,13 @@ final class Edits {
       pairs
           .oldOf(table)
           .ifPresentOrElse(
-              was -> edits.edits.addAll(RowEdits.between(was, table, old, young)),
+              was -> edits.edits.addAll(RowEdits.between(was, table, before, after)),
               () -> edits.add(Kind.DECISION_ADDED, table.name(), "", "", "", null, table.at()));
     }
     pairs
         .removed()
         .forEach(was -> edits.add(Kind.DECISION_REMOVED, was.name(), "", "", "", was.at(), null));
+    edits.edits.addAll(SafeguardEdits.between(old.protocol(), young.protocol()));
     return edits.edits;
   }
 

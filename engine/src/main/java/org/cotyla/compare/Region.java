@@ -24,7 +24,18 @@ public record Region(
   public String when() {
     return conditions.isEmpty()
         ? whole ? "in every case" : "in some cases"
-        : conditions.stream().map(Condition::words).collect(Collectors.joining(", and "));
+        : conditions.stream().map(this::words).collect(Collectors.joining(", and "));
+  }
+
+  /** What both protocols ask with another outcome is said of each. */
+  private String words(Condition condition) {
+    boolean both =
+        condition instanceof Condition.Tested tested
+            && conditions.stream().anyMatch(tested::isAlsoAskedBy);
+    return condition.words()
+        + (both && condition instanceof Condition.Tested one
+            ? one.side() == 0 ? " before" : " now"
+            : "");
   }
 
   /** As people read it: what the findings are, and what differs then. */

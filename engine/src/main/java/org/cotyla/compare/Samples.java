@@ -36,6 +36,7 @@ final class Samples {
   private final Side old;
   private final Side young;
   private final List<Answer.Found> seeds = new ArrayList<>();
+  private final List<Answer.Found> found = new ArrayList<>();
   private final List<Answer.Found> asTheyAre = new ArrayList<>();
   private final List<Answer.Found> drawn = new ArrayList<>();
 
@@ -51,9 +52,15 @@ final class Samples {
 
   /** Adds a case in which something differs, around which others are drawn. */
   void add(Answer.Found seed) {
+    found.add(seed);
     if (seeds.size() < MOST_SEEDS) {
       seeds.add(seed);
     }
+  }
+
+  /** The cases in which something was found to differ, as they were found. */
+  List<Answer.Found> found() {
+    return List.copyOf(found);
   }
 
   /** The cases with the answers of both protocols. */

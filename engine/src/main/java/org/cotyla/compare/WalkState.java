@@ -147,10 +147,21 @@ final class WalkState {
 
   /** Looks for what was left open in cases that differ. */
   void lookIn(List<Answer.Found> cases) {
-    open.forEach(
-        (table, search) -> search.seenIn(cases).ifPresent(found -> decisions.put(table, found)));
-    openRankings.forEach(
-        (ranking, search) -> search.seenIn(cases).ifPresent(found -> rankings.put(ranking, found)));
+    open.entrySet()
+        .removeIf(
+            one -> {
+              Optional<DecisionComparison> found = one.getValue().seenIn(cases);
+              found.ifPresent(known -> decisions.put(one.getKey(), known));
+              return found.isPresent();
+            });
+    openRankings
+        .entrySet()
+        .removeIf(
+            one -> {
+              Optional<RankingComparison> found = one.getValue().seenIn(cases);
+              found.ifPresent(known -> rankings.put(one.getKey(), known));
+              return found.isPresent();
+            });
   }
 
   /** What reaches anything that the step needs in either protocol. */

@@ -73,10 +73,11 @@ final class DecisionCompiler {
     }
     List<Row> sound = new ArrayList<>();
     Optional<Row> otherwise = Optional.empty();
+    boolean counted = policy == HitPolicy.SUM || policy == HitPolicy.COUNT;
     for (RowDraft row : draft.rows()) {
       boolean isDefault = isDefault(row.id().text());
       id(row.id(), isDefault);
-      Optional<Row> compiled = rows.compile(row, sound.size(), when, then, votes);
+      Optional<Row> compiled = rows.compile(row, sound.size(), when, then, votes, counted);
       if (isDefault) {
         otherwise = otherwise(row, compiled, otherwise, draft);
       } else {

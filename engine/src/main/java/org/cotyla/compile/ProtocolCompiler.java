@@ -67,6 +67,8 @@ public final class ProtocolCompiler {
             issues);
     Vocabulary vocabulary = calculationCompiler.vocabulary();
     List<Calculation> calculations = calculationCompiler.compile(vocabulary);
+    FormulaUnits units = new FormulaUnits(fields, calculations, issues);
+    calculations.forEach(one -> units.check(one.expressionAt(), one.expression()));
     Tables tables = tables(draft, fields, options, calculations, vocabulary, references, issues);
     List<DecisionTable> decisions = tables.decisions();
     List<Picture> pictures =
@@ -130,6 +132,7 @@ public final class ProtocolCompiler {
             new CellParser(vocabulary, dialect),
             constants,
             new TestRemarks(fields, calculations, issues),
+            new FormulaUnits(fields, calculations, issues),
             references,
             issues);
     DecisionCompiler compiler = new DecisionCompiler(vocabulary, outputs, options, rows, issues);

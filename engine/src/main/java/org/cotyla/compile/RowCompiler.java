@@ -25,6 +25,7 @@ final class RowCompiler {
   private final CellParser parser;
   private final Map<Symbol, Value> constants;
   private final TestRemarks remarks;
+  private final FormulaUnits units;
   private final References references;
   private final Issues issues;
 
@@ -32,22 +33,29 @@ final class RowCompiler {
       CellParser parser,
       Map<Symbol, Value> constants,
       TestRemarks remarks,
+      FormulaUnits units,
       References references,
       Issues issues) {
     this.parser = parser;
     this.constants = constants;
     this.remarks = remarks;
+    this.units = units;
     this.references = references;
     this.issues = issues;
   }
 
-  /** The row, or nothing when a cell of it is faulty. */
+  /**
+   * The row, or nothing when a cell of it is faulty.
+   *
+   * @param counted whether results are added up or counted, so that none is a value by itself
+   */
   Optional<Row> compile(
       RowDraft draft,
       int position,
       List<Optional<Input>> inputs,
       List<Optional<Output>> outputs,
-      Optional<VoteCompiler> votes) {
+      Optional<VoteCompiler> votes,
+      boolean counted) {
     boolean sound = reason(draft);
     List<Row.Test> tests = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
@@ -57,7 +65,10 @@ final class RowCompiler {
     List<Row.Result> results = new ArrayList<>();
     for (int i = 0; i < outputs.size(); i++) {
       Text cell = draft.results().get(i);
-      outputs.get(i).flatMap(output -> result(cell, output.symbol())).ifPresent(results::add);
+      outputs
+          .get(i)
+          .flatMap(output -> result(cell, output.symbol(), counted))
+          .ifPresent(results::add);
     }
     Optional<Vote> vote = votes.flatMap(compiler -> compiler.vote(draft, parser, constants));
     sound &= tests.size() == inputs.size() && results.size() == outputs.size();
@@ -103,9 +114,13 @@ final class RowCompiler {
     }
   }
 
-  private Optional<Row.Result> result(Text cell, Symbol output) {
+  private Optional<Row.Result> result(Text cell, Symbol output, boolean counted) {
     try {
       Expression result = parser.result(cell.text(), output);
+      if (!counted) {
+        remarks.result(cell, output, result, constants);
+      }
+      units.check(cell.at(), result);
       return Optional.of(new Row.Result(cell.text(), result, cell.at()));
     } catch (ExpressionException faulty) {
       issues.error("W163", cell.at(), faulty.line(), faulty.help());

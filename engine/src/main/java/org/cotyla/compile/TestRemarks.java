@@ -14,6 +14,7 @@ import org.cotyla.protocol.Field;
 import org.cotyla.value.Truth;
 import org.cotyla.value.Value;
 import org.cotyla.value.ValueSet;
+import org.cotyla.value.ValueType;
 
 /** Tests that can be read but cannot mean what their author wanted. */
 final class TestRemarks {
@@ -35,6 +36,28 @@ final class TestRemarks {
     differenceForRange(cell, test.test());
     test.test().parts().forEach(endpoint -> unit(cell, input, endpoint));
     neverHolds(cell, input, test);
+  }
+
+  /** What a cell gives in every case must be what its name allows. */
+  void result(Text cell, Symbol output, Expression result, Map<Symbol, Value> constants) {
+    unit(cell, output, result);
+    ValueSet possible = allowed.getOrDefault(output, ValueSet.all(output.type()));
+    if (output.type() != ValueType.NUMBER || !constants.keySet().containsAll(result.references())) {
+      return;
+    }
+    result
+        .evaluate(CalculationCompiler.scope(constants))
+        .single()
+        .filter(value -> value.type() == output.type() && !possible.contains(value))
+        .ifPresent(
+            value ->
+                issues.error(
+                    "W175",
+                    cell.at(),
+                    "`" + value.plain() + "` is outside what `" + output.name() + "` can be",
+                    "allowed: "
+                        + possible.plain()
+                        + "; check the number, and the allowed values in the sheet Fields"));
   }
 
   /** {@code 7-15} is a difference, and nobody writes one where a number is meant. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cotyla.draft.Headings;
 import org.cotyla.draft.Text;
@@ -80,6 +81,8 @@ record TableColumns(int key, Map<String, List<Column>> named, Map<String, Intege
     return new Search(layout, keyRow, reading, issues).columns(below);
   }
 
+  private static final String NOTE = "note";
+
   private static final class Search {
     private final Layout layout;
     private final GridRow keyRow;
@@ -119,6 +122,9 @@ record TableColumns(int key, Map<String, List<Column>> named, Map<String, Intege
       Map<String, List<Column>> columns = new LinkedHashMap<>();
       shared.forEach((word, cells) -> columns.put(word, named(cells, names)));
       refuseStrayNames(names);
+      if (shared.values().stream().noneMatch(List::isEmpty)) {
+        refuseUnreadNames(names);
+      }
       if (!sound) {
         return Optional.empty();
       }
@@ -218,6 +224,33 @@ record TableColumns(int key, Map<String, List<Column>> named, Map<String, Intege
                       ", ", layout.named().stream().map(word -> "`" + word + "`").toList())
                   + " or `note` in the cell above; a merged heading counts for its first"
                   + " column only");
+        }
+      }
+    }
+
+    /** A column that is headed by no known word is not read, so nothing may be named beneath. */
+    private void refuseUnreadNames(GridRow names) {
+      Set<Cell> told = slips().map(Slip::cell).collect(Collectors.toSet());
+      for (Cell heading : keyRow.cells().values()) {
+        Cell name = names.cell(heading.at().column());
+        boolean read = CellReading.saysOneOf(heading, layout.headings());
+        boolean note = heading.isBlank() || CellReading.says(heading, NOTE);
+        if (!read && !note && !name.isBlank() && !told.contains(heading)) {
+          String words =
+              layout.named().stream()
+                  .map(word -> "`" + word + "`")
+                  .collect(Collectors.joining(" or "));
+          fault(
+              "W039",
+              heading,
+              "`"
+                  + TidyText.shortened(heading.text())
+                  + "` is not a heading of a "
+                  + layout.sheet()
+                  + ", but `"
+                  + TidyText.shortened(name.text())
+                  + "` is named beneath it",
+              "write " + words + "; head a column for people `note`");
         }
       }
     }

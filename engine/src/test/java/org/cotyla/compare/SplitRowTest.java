@@ -40,4 +40,21 @@ class SplitRowTest {
     Written young = votes("V-1|> limit|a, b|cup|oppose|2", "V-9|>= limit|c|cup|oppose|2", CAGE);
     assertThat(Written.verdict(whole().against(young), "Plan by size")).isEqualTo(Verdict.DIFFERS);
   }
+
+  @Test
+  @DisplayName("says of a limit that moved what holds before and what holds now")
+  void moved() {
+    Written young =
+        new Written()
+            .given("size", "number", "[0..100]")
+            .given("room", "number", "[0..100]")
+            .given("class", "choice", "a, b, c")
+            .options("plan", "cup", "cage")
+            .calculation("limit", "1.5 * room + 5")
+            .votes("Plan by size", "plan", "size|class", "V-1|> limit|-|cup|oppose|2", CAGE);
+    DecisionComparison comparison = Written.decision(whole().against(young), "Plan by size");
+    assertThat(comparison.regions())
+        .extracting(Region::when)
+        .containsExactly("size above limit before, and size not above limit now");
+  }
 }

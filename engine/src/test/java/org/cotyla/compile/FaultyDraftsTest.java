@@ -339,6 +339,22 @@ class FaultyDraftsTest {
             "W172 Class!B8: `house line` is in cm where `width` is in mm",
             "state both in one unit"),
         fault(
+            "two names of two units in one sum",
+            d ->
+                d.add("Calculations", "reserve", "4", "cm", "M", "S")
+                    .set("Calculations", 1, "expression", "width + reserve"),
+            "W174 Calculations!B3: `width` is in mm, but `reserve`, which it is put together with,"
+                + " is in cm",
+            "state both in one unit, or multiply by what turns the one into the other"),
+        fault(
+            "a result that its field does not allow",
+            d ->
+                d.add("Fields", "size", "derived", "number", "-", "[1..3]", "-", "-", "-", "M", "S")
+                    .table("Size", "U", "class", "size")
+                    .row(3, "Z-1", "A", "4"),
+            "W175 Size!C8: `4` is outside what `size` can be",
+            "allowed: [1..3]; check the number, and the allowed values in the sheet Fields"),
+        fault(
             "a date that a spreadsheet program made of a constant",
             d -> d.set("Calculations", 1, "expression", "2026-05-03"),
             "W141 Calculations!B3: `2026-05-03` gives a date, but the calculation has the unit mm",

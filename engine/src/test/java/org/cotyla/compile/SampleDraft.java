@@ -98,6 +98,12 @@ public final class SampleDraft {
             new ArrayList<>()));
   }
 
+  /** Adds a decision that gives names and has no rows yet. */
+  public SampleDraft table(String name, String policy, String when, String then) {
+    decision(name, policy, "-", when, then);
+    return this;
+  }
+
   /** Adds a row to the decision of that number, with its because and source. */
   public SampleDraft row(int decision, String... cells) {
     String[] row = java.util.Arrays.copyOf(cells, cells.length + 2);

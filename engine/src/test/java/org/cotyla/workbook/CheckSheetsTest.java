@@ -8,9 +8,14 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.cotyla.evaluate.Engine;
+import org.cotyla.issue.Issue;
 import org.cotyla.protocol.Checks;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.TestCase;
+import org.cotyla.trial.Outcome;
+import org.cotyla.trial.Trial;
+import org.cotyla.trial.TrialRun;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -177,12 +182,6 @@ class CheckSheetsTest {
             error W222 Cases!E3: `C` cannot be expected of `grade`
                   help: expected one of: A, B, nothing"""),
         new Bad(
-            "a row that is not there",
-            set("Cases!F3", "G-9"),
-            """
-            error W222 Cases!F3: `G-9` is not the id of a row
-                  help: did you mean `G-1`?"""),
-        new Bad(
             "a case that expects nothing",
             clear("Cases!E4"),
             """
@@ -194,6 +193,24 @@ class CheckSheetsTest {
             """
             error W224 Cases!A4: the case `A short rod` already stands at Cases!A3
                   help: give one of the two another name"""));
+  }
+
+  @Test
+  @DisplayName(
+      "keep the protocol in use when a case expects a row that is gone, and fail that case")
+  void aRowThatIsGone() {
+    Protocol protocol = read(changed(set("Cases!F3", "G-9")));
+    assertThat(protocol.remarks())
+        .extracting(Issue::plain)
+        .contains(
+            """
+            warning W222 Cases!F3: `G-9` is not the id of a row
+                  help: the case fails as long as it is expected; did you mean `G-1`?""");
+    TrialRun run = new TrialRun(Engine.of(protocol));
+    Trial.ofWorkbook(protocol).forEach(run::add);
+    assertThat(run.report().failed())
+        .extracting(tried -> ((Outcome.Failed) tried.outcome()).differences().get(0).plain())
+        .containsExactly("Cases!F3: rows: expected G-9, got the protocol has no such row");
   }
 
   @ParameterizedTest

@@ -197,6 +197,13 @@ class SheetRefusalTest {
             error W044 Grading!C5: `wehn` is not a heading of a decision sheet
                   help: did you mean `when`? head a column for people `note`"""),
         new Bad(
+            "another word over the name of a test",
+            set("Grading!C5", "if"),
+            """
+            error W039 Grading!C5: `if` is not a heading of a decision sheet, but `finish` is named \
+            beneath it
+                  help: write `when` or `then`; head a column for people `note`"""),
+        new Bad(
             "a slip in the only because",
             set("Grading!E5", "becuase"),
             """

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.cotyla.compare.DecisionComparison;
 import org.cotyla.compare.Impact;
 import org.cotyla.compare.ProtocolComparison;
+import org.cotyla.compare.ProtocolComparison.Meaning;
 import org.cotyla.compare.RankingComparison;
 import org.cotyla.compare.Verdict;
 
@@ -31,6 +32,7 @@ final class ComparisonSummary {
           case NOT_PROVEN ->
               "No difference was found, but not everything could be proven the same.";
         });
+    onlyWhatIsTaken(comparison);
     decisions("gives something else", "give something else", comparison, Verdict.DIFFERS, true);
     decisions("can follow", "can follow", comparison, Verdict.DIFFERS, false);
     for (RankingComparison ranking : comparison.rankings()) {
@@ -102,6 +104,19 @@ final class ComparisonSummary {
       page.paragraph(2, first + "but options, points or rule-outs differ");
     } else if (!ranking.verdict().isSame()) {
       page.paragraph(2, first + "but undecided whether points or rule-outs differ");
+    }
+  }
+
+  /** Where the two differ in nothing that they decide, the edits say what it is. */
+  private void onlyWhatIsTaken(ProtocolComparison comparison) {
+    boolean decided =
+        comparison.decisions().stream().allMatch(one -> one.verdict().isSame())
+            && comparison.rankings().stream().allMatch(one -> one.verdict().isSame());
+    if (decided && comparison.meaning() == Meaning.DIFFERENT) {
+      page.paragraph(
+          2,
+          "In every case that both take they decide the same: proven. What differs is which cases"
+              + " they take, or what there is to choose from; it stands under What was edited.");
     }
   }
 

@@ -56,8 +56,19 @@ final class EditPart {
 
   private static Mark mark(Edit edit) {
     return switch (edit.kind()) {
-      case FIELD_ADDED, OPTION_ADDED, CALCULATION_ADDED, DECISION_ADDED, ROW_ADDED -> Mark.FOR;
-      case FIELD_REMOVED, OPTION_REMOVED, CALCULATION_REMOVED, DECISION_REMOVED, ROW_REMOVED ->
+      case FIELD_ADDED,
+          OPTION_ADDED,
+          CALCULATION_ADDED,
+          DECISION_ADDED,
+          ROW_ADDED,
+          SAFEGUARD_ADDED ->
+          Mark.FOR;
+      case FIELD_REMOVED,
+          OPTION_REMOVED,
+          CALCULATION_REMOVED,
+          DECISION_REMOVED,
+          ROW_REMOVED,
+          SAFEGUARD_REMOVED ->
           Mark.AGAINST;
       case FIELD_INCOMPARABLE, STAGES -> Mark.WARNING;
       default -> Mark.ITEM;
