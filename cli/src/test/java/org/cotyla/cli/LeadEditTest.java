@@ -73,7 +73,7 @@ class LeadEditTest {
     Run run = Run.of("recommend", givenCase.toString(), "--protocol", edited.toString());
 
     assertThat(run.out().substring(0, run.out().indexOf("In short")).replaceAll("\\s+", " "))
-        .contains("`> migration line` can never hold: `hip centre migration` is [0..120]")
+        .contains("`> migration line`, which is `> 500`, can never hold: `hip centre migration` is")
         .containsPattern("! and \\d+ more warnings about the workbook \\(see --trace\\)");
   }
 

@@ -106,12 +106,31 @@ final class TestRemarks {
     boolean never =
         test.forNothing() != Truth.TRUE
             && test.region().filter(region -> !region.intersects(possible)).isPresent();
-    if (never) {
+    if (!never) {
+      return;
+    }
+    ValueSet region = test.region().orElseThrow();
+    if (region.isEmpty()) {
       issues.warning(
           "W173",
           cell.at(),
-          "`" + cell.text() + "` can never hold: `" + input.name() + "` is " + possible.plain(),
-          "check the number, and the allowed values in the sheet Fields");
+          "`" + cell.text() + "` can never hold: no value lies between its two ends",
+          "write the smaller value first, and check the constants that it names");
+      return;
     }
+    // What a name stands for is said, since its cell may be far away.
+    String means = test.references().isEmpty() ? "" : ", which is `" + region.plain() + "`,";
+    issues.warning(
+        "W173",
+        cell.at(),
+        "`"
+            + cell.text()
+            + "`"
+            + means
+            + " can never hold: `"
+            + input.name()
+            + "` is "
+            + possible.plain(),
+        "check the number, and the allowed values in the sheet Fields");
   }
 }

@@ -13,6 +13,8 @@ import org.cotyla.value.ValueType;
 /** Reads the cells of a protocol: tests, results and formulas. Immutable. */
 public final class CellParser {
 
+  private static final String NO_UNIT = "write the number alone; its unit stands in another column";
+
   private final Vocabulary vocabulary;
   private final Dialect dialect;
 
@@ -50,9 +52,13 @@ public final class CellParser {
           cursor,
           vocabulary,
           "`" + text + "` goes on with `" + cursor.rest() + "` after a complete formula",
-          Optional.empty());
+          startsWithNumber(text) ? Optional.of(NO_UNIT) : Optional.empty());
     }
     return formula;
+  }
+
+  private static boolean startsWithNumber(String text) {
+    return Character.isDigit(text.charAt(0));
   }
 
   /** The result in a cell under an output; in a workbook a text needs no quotes. */

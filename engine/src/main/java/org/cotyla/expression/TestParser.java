@@ -310,6 +310,13 @@ final class TestParser {
     return endpoint;
   }
 
+  private String wanted() {
+    if (input.isChoice()) {
+      return NearestWord.help(cursor.text(), input.choices());
+    }
+    return input.type() == ValueType.YES_NO ? "write yes or no" : "write a " + input.type().word();
+  }
+
   private void checkType(Expression endpoint) throws ExpressionException {
     boolean fits = endpoint.type() == input.type() || endpoint instanceof Nothing;
     if (!fits && dialect == Dialect.KIND) {
@@ -321,8 +328,8 @@ final class TestParser {
               + " where `"
               + input.name()
               + "` is a "
-              + input.type().word(),
-          "write a " + input.type().word());
+              + (input.isChoice() ? "choice" : input.type().word()),
+          wanted());
     }
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.util.stream.Stream;
+import org.cotyla.name.NearestWord;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -62,6 +63,12 @@ class CellMessagesTest {
             "write the value alone, or include the ends with [ and ]"),
         fault(size, "[1, 2", "`[1, 2` lacks `]` at its end", ""),
         fault(size, "\"big\"", "`\"big\"` has a text where `size` is a number", "write a number"),
+        fault(
+            grade,
+            "15",
+            "`15` has a number where `grade` is a choice",
+            NearestWord.help("15", grade.choices())),
+        fault(answer, "15", "`15` has a number where `answer` is a yes/no", "write yes or no"),
         fault(size, "yes", "`yes` has a yes/no where `size` is a number", "write a number"),
         fault(
             answer,
@@ -136,6 +143,10 @@ class CellMessagesTest {
     String deep = "(".repeat(60) + "1" + ")".repeat(60);
     return Stream.of(
         arguments("", "the formula is empty", "write a number or a formula"),
+        arguments(
+            "10 mg/L",
+            "`10 mg/L` goes on with `mg/L` after a complete formula",
+            "write the number alone; its unit stands in another column"),
         arguments("size 5", "`size 5` goes on with `5` after a complete formula", ""),
         arguments(
             "size + grade",
