@@ -79,6 +79,8 @@ class TryCommandTest {
     assertThat(run.out())
         .contains("4 passed, 1 cannot be run")
         .contains("* C007 Cases!B5: the unit `mg` does not fit");
+    assertThat(Run.of("check", draft.toString()).out())
+        .contains("! C007 Cases!B5: the unit `mg` does not fit");
   }
 
   @Test

@@ -81,6 +81,7 @@ public final class ProtocolCheck {
     new SafeguardRemarks(protocol, whole).add(verdicts);
     new ReviewDate(protocol.about(), whole).check(today);
     remarks.addAll(whole.list());
+    remarks.addAll(WrittenCases.remarks(engine));
     List<Remark> judged = new Acceptances(protocol).apply(remarks);
     return new CheckReport(protocol, ProtocolDigest.of(protocol), sorted(judged), verdicts);
   }

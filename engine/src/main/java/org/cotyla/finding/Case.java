@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cotyla.issue.Place;
+import org.cotyla.protocol.TestCase;
 
 /**
  * A case as it was given, not yet read against a protocol. A field that is not stated is missing:
@@ -39,6 +40,19 @@ public record Case(String title, Optional<String> stage, List<Finding> findings,
   /** A case whose stage has no place of its own. */
   public Case(String title, Optional<String> stage, List<Finding> findings) {
     this(title, stage, findings, new Place.InCase(""));
+  }
+
+  /** A case as it stands in a protocol's own workbook; its cells are read when the case is. */
+  public static Case of(TestCase written) {
+    List<Finding> findings = new ArrayList<>();
+    for (TestCase.Stated stated : written.given()) {
+      findings.add(
+          new Finding(
+              stated.field().name(),
+              new Given.Written(stated.text(), Optional.empty()),
+              stated.at()));
+    }
+    return new Case(written.name(), written.stage(), findings, written.stageAt());
   }
 
   /**

@@ -1,10 +1,8 @@
 package org.cotyla.trial;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cotyla.finding.Case;
-import org.cotyla.finding.Given;
 import org.cotyla.protocol.Protocol;
 import org.cotyla.protocol.TestCase;
 
@@ -47,21 +45,13 @@ public record Trial(String suite, String name, Case given, String because, List<
   }
 
   private static Trial of(TestCase written) {
-    List<Case.Finding> findings = new ArrayList<>();
-    for (TestCase.Stated stated : written.given()) {
-      findings.add(
-          new Case.Finding(
-              stated.field().name(),
-              new Given.Written(stated.text(), Optional.empty()),
-              stated.at()));
-    }
-    Case given = new Case(written.name(), written.stage(), findings, written.stageAt());
     List<Claim> claims =
         written.expected().stream()
             .map(
                 expected ->
                     new Claim(expected.about(), expected.values(), Optional.of(expected.at())))
             .toList();
-    return new Trial(written.at().sheet(), written.name(), given, written.because(), claims);
+    return new Trial(
+        written.at().sheet(), written.name(), Case.of(written), written.because(), claims);
   }
 }

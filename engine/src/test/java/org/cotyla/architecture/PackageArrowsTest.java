@@ -64,6 +64,7 @@ class PackageArrowsTest {
               Set.of(
                   "finite",
                   "evaluate",
+                  "finding",
                   "identity",
                   "protocol",
                   "expression",
