@@ -29,42 +29,47 @@ final class FormulaUnits {
   }
 
   /** A name whose unit the formula has. */
-  private record Named(String name, String unit) {}
+  record Named(String name, String unit) {}
 
-  /** Tells every two names of the formula that are in two units where one is wanted. */
-  void check(CellRef at, Expression formula) {
-    unit(at, formula);
+  /** The unit of a name; empty for none. */
+  String of(Symbol name) {
+    return units.getOrDefault(name, "");
   }
 
-  private Optional<Named> unit(CellRef at, Expression formula) {
+  /**
+   * Tells every two names of the formula that are in two units where one is wanted.
+   *
+   * @return a name that has the unit of the whole, when that is known
+   */
+  Optional<Named> check(CellRef at, Expression formula) {
     if (formula instanceof Expression.Reference reference) {
-      String unit = units.getOrDefault(reference.symbol(), "");
+      String unit = of(reference.symbol());
       return unit.isEmpty()
           ? Optional.empty()
           : Optional.of(new Named(reference.symbol().name(), unit));
     }
     if (formula instanceof Expression.Negation negation) {
-      return unit(at, negation.operand());
+      return check(at, negation.operand());
     }
     if (formula instanceof Expression.Arithmetic arithmetic) {
       boolean alike =
           arithmetic.sign() == ArithmeticSign.ADD || arithmetic.sign() == ArithmeticSign.SUBTRACT;
-      Optional<Named> left = unit(at, arithmetic.left());
-      Optional<Named> right = unit(at, arithmetic.right());
+      Optional<Named> left = check(at, arithmetic.left());
+      Optional<Named> right = check(at, arithmetic.right());
       return alike ? together(at, left, right) : Optional.empty();
     }
     if (formula instanceof Expression.Comparison comparison) {
-      together(at, unit(at, comparison.left()), unit(at, comparison.right()));
+      together(at, check(at, comparison.left()), check(at, comparison.right()));
     } else if (formula instanceof Expression.Logic logic) {
-      unit(at, logic.left());
-      unit(at, logic.right());
+      check(at, logic.left());
+      check(at, logic.right());
     } else if (formula instanceof Expression.Not not) {
-      unit(at, not.operand());
+      check(at, not.operand());
     } else if (formula instanceof Expression.Conditional conditional) {
-      unit(at, conditional.condition());
-      return together(at, unit(at, conditional.whenTrue()), unit(at, conditional.otherwise()));
+      check(at, conditional.condition());
+      return together(at, check(at, conditional.whenTrue()), check(at, conditional.otherwise()));
     } else if (formula instanceof Expression.Call call) {
-      call.arguments().forEach(argument -> unit(at, argument));
+      call.arguments().forEach(argument -> check(at, argument));
     }
     return Optional.empty();
   }

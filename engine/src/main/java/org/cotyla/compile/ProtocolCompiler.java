@@ -131,8 +131,7 @@ public final class ProtocolCompiler {
         new RowCompiler(
             new CellParser(vocabulary, dialect),
             constants,
-            new TestRemarks(fields, calculations, issues),
-            new FormulaUnits(fields, calculations, issues),
+            new TestRemarks(fields, new FormulaUnits(fields, calculations, issues), issues),
             references,
             issues);
     DecisionCompiler compiler = new DecisionCompiler(vocabulary, outputs, options, rows, issues);

@@ -25,7 +25,6 @@ final class RowCompiler {
   private final CellParser parser;
   private final Map<Symbol, Value> constants;
   private final TestRemarks remarks;
-  private final FormulaUnits units;
   private final References references;
   private final Issues issues;
 
@@ -33,13 +32,11 @@ final class RowCompiler {
       CellParser parser,
       Map<Symbol, Value> constants,
       TestRemarks remarks,
-      FormulaUnits units,
       References references,
       Issues issues) {
     this.parser = parser;
     this.constants = constants;
     this.remarks = remarks;
-    this.units = units;
     this.references = references;
     this.issues = issues;
   }
@@ -117,10 +114,10 @@ final class RowCompiler {
   private Optional<Row.Result> result(Text cell, Symbol output, boolean counted) {
     try {
       Expression result = parser.result(cell.text(), output);
+      remarks.unit(cell, output, result);
       if (!counted) {
         remarks.result(cell, output, result, constants);
       }
-      units.check(cell.at(), result);
       return Optional.of(new Row.Result(cell.text(), result, cell.at()));
     } catch (ExpressionException faulty) {
       issues.error("W163", cell.at(), faulty.line(), faulty.help());

@@ -3,13 +3,13 @@ package org.cotyla.compile;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cotyla.draft.Text;
 import org.cotyla.expression.CellTest;
 import org.cotyla.expression.Expression;
 import org.cotyla.expression.PreparedTest;
 import org.cotyla.expression.Symbol;
 import org.cotyla.issue.Issues;
-import org.cotyla.protocol.Calculation;
 import org.cotyla.protocol.Field;
 import org.cotyla.value.Truth;
 import org.cotyla.value.Value;
@@ -19,17 +19,14 @@ import org.cotyla.value.ValueType;
 /** Tests that can be read but cannot mean what their author wanted. */
 final class TestRemarks {
 
-  private final Map<Symbol, String> units = new HashMap<>();
+  private final FormulaUnits units;
   private final Map<Symbol, ValueSet> allowed = new HashMap<>();
   private final Issues issues;
 
-  TestRemarks(List<Field> fields, List<Calculation> calculations, Issues issues) {
+  TestRemarks(List<Field> fields, FormulaUnits units, Issues issues) {
+    this.units = units;
     this.issues = issues;
-    for (Field field : fields) {
-      units.put(field.symbol(), field.unit());
-      allowed.put(field.symbol(), field.allowed());
-    }
-    calculations.forEach(calculation -> units.put(calculation.symbol(), calculation.unit()));
+    fields.forEach(field -> allowed.put(field.symbol(), field.allowed()));
   }
 
   void check(Text cell, Symbol input, PreparedTest test) {
@@ -40,7 +37,6 @@ final class TestRemarks {
 
   /** What a cell gives in every case must be what its name allows. */
   void result(Text cell, Symbol output, Expression result, Map<Symbol, Value> constants) {
-    unit(cell, output, result);
     ValueSet possible = allowed.getOrDefault(output, ValueSet.all(output.type()));
     if (output.type() != ValueType.NUMBER || !constants.keySet().containsAll(result.references())) {
       return;
@@ -78,23 +74,20 @@ final class TestRemarks {
     }
   }
 
-  /** A name in another unit would be compared as if it were in the same. */
-  private void unit(Text cell, Symbol input, Expression endpoint) {
-    if (!(endpoint instanceof Expression.Reference reference)) {
-      return;
-    }
-    String ours = units.getOrDefault(input, "");
-    String theirs = units.getOrDefault(reference.symbol(), "");
-    if (!ours.isEmpty() && !theirs.isEmpty() && !ours.equals(theirs)) {
+  /** A value in another unit would be compared, or given, as if it were in the same. */
+  void unit(Text cell, Symbol name, Expression formula) {
+    Optional<FormulaUnits.Named> theirs = units.check(cell.at(), formula);
+    String ours = units.of(name);
+    if (theirs.isPresent() && !ours.isEmpty() && !ours.equals(theirs.get().unit())) {
       issues.error(
           "W172",
           cell.at(),
           "`"
-              + reference.symbol().name()
+              + theirs.get().name()
               + "` is in "
-              + theirs
+              + theirs.get().unit()
               + " where `"
-              + input.name()
+              + name.name()
               + "` is in "
               + ours,
           "state both in one unit");

@@ -347,6 +347,13 @@ class FaultyDraftsTest {
                 + " is in cm",
             "state both in one unit, or multiply by what turns the one into the other"),
         fault(
+            "a formula in another unit than what it is compared with",
+            d ->
+                d.add("Calculations", "reserve", "4", "cm", "M", "S")
+                    .cell(0, 1, 1, "<= reserve + 1"),
+            "W172 Class!B9: `reserve` is in cm where `width` is in mm",
+            "state both in one unit"),
+        fault(
             "a result that its field does not allow",
             d ->
                 d.add("Fields", "size", "derived", "number", "-", "[1..3]", "-", "-", "-", "M", "S")
