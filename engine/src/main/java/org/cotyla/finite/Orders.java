@@ -93,7 +93,7 @@ final class Orders {
   }
 
   /** How the name stands to what the formula gives. */
-  private Alternatives order(Symbol name, Expression formula) {
+  Alternatives order(Symbol name, Expression formula) {
     String key = key(name, formula);
     Alternatives order = known.get(key);
     if (order == null) {
@@ -103,12 +103,7 @@ final class Orders {
     return order;
   }
 
-  /** The classes of a question of this protocol that another one asks as well. */
-  Alternatives shared(Symbol name, Expression formula) {
-    return order(name, formula);
-  }
-
-  static String key(Symbol name, Expression formula) {
+  private static String key(Symbol name, Expression formula) {
     return name.index() + " " + formula.print();
   }
 

@@ -322,7 +322,7 @@ final class ProtocolEncoding {
 
   /** How a name stands to what a formula gives: below, the same, or above. */
   Alternatives order(Symbol name, Expression formula) {
-    return orders.shared(name, formula);
+    return orders.order(name, formula);
   }
 
   /** The same as another encoding has it already, when it is the same in both. */
