@@ -43,24 +43,32 @@ class RedefinedLawsTest {
   private static final int PAST_CASES = 40;
   private static final Effort EFFORT = new Effort(5_000, 60, 8);
 
-  @ParameterizedTest(name = "{0}")
-  @EnumSource
-  @DisplayName("says the same only of what agrees on every one of many cases that both take")
-  void proofsHold(Redefined.Sort sort) {
-    int compiled = 0;
-    int same = 0;
+  /** Engines of a random protocol and of the same after an edit. */
+  private record Pair(long seed, Engine before, Engine after) {}
+
+  private static List<Pair> pairs(Redefined.Sort sort) {
+    List<Pair> pairs = new ArrayList<>();
     for (long seed = 0; seed < PROTOCOLS; seed++) {
       ProtocolDraft draft = RandomProtocol.sheets(seed).draft();
       Optional<Protocol> old = Edited.compile(draft);
       Optional<Protocol> young = new Redefined(draft, seed).with(sort).flatMap(Edited::compile);
       if (old.isPresent() && young.isPresent()) {
-        compiled++;
-        Engine before = Engine.of(old.get());
-        Engine after = Engine.of(young.get());
-        same += check(before, after, sort + " " + seed, new Random(seed));
+        pairs.add(new Pair(seed, Engine.of(old.get()), Engine.of(young.get())));
       }
     }
-    assertThat(compiled).isGreaterThan(4);
+    return pairs;
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @EnumSource
+  @DisplayName("says the same only of what agrees on every one of many cases that both take")
+  void proofsHold(Redefined.Sort sort) {
+    List<Pair> pairs = pairs(sort);
+    int same = 0;
+    for (Pair pair : pairs) {
+      same += check(pair.before(), pair.after(), sort + " " + pair.seed(), new Random(pair.seed()));
+    }
+    assertThat(pairs).hasSizeGreaterThan(4);
     assertThat(same).isGreaterThan(100);
   }
 
@@ -68,21 +76,14 @@ class RedefinedLawsTest {
   @EnumSource
   @DisplayName("finds in past cases what the two whole answers to each of them differ in")
   void pastCases(Redefined.Sort sort) {
-    int compiled = 0;
+    List<Pair> pairs = pairs(sort);
     int changed = 0;
-    for (long seed = 0; seed < PROTOCOLS; seed++) {
-      ProtocolDraft draft = RandomProtocol.sheets(seed).draft();
-      Optional<Protocol> old = Edited.compile(draft);
-      Optional<Protocol> young = new Redefined(draft, seed).with(sort).flatMap(Edited::compile);
-      if (old.isPresent() && young.isPresent()) {
-        compiled++;
-        Engine before = Engine.of(old.get());
-        Engine after = Engine.of(young.get());
-        List<PastCase> cases = pastCases(before, after, new Random(seed));
-        changed += PastCasesAgreement.check(before, after, cases, sort + " " + seed);
-      }
+    for (Pair pair : pairs) {
+      List<PastCase> cases = pastCases(pair.before(), pair.after(), new Random(pair.seed()));
+      String words = sort + " " + pair.seed();
+      changed += PastCasesAgreement.check(pair.before(), pair.after(), cases, words);
     }
-    assertThat(compiled).isGreaterThan(4);
+    assertThat(pairs).hasSizeGreaterThan(4);
     assertThat(changed).isPositive();
   }
 
